@@ -1,0 +1,12 @@
+namespace Cartwright.Headers;
+
+/// <summary>One checksum of an image: what is stored and what was computed.</summary>
+/// <param name="Row">Its row.</param>
+/// <param name="Offset">Its first byte in the region.</param>
+/// <param name="Stored">The value the image holds.</param>
+/// <param name="Computed">The value the rule gives.</param>
+public sealed record ChecksumEntry(ChecksumRow Row, int Offset, ulong Stored, ulong Computed)
+{
+    /// <summary>True when the two are equal.</summary>
+    public bool Right => Stored == Computed;
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace Cartwright.Headers;
+
+/// <summary>Turns the bytes of a header field into text and text into the bytes; reading what was written gives an equal meaning back.</summary>
+public abstract class FieldCodec
+{
+    /// <summary>The words the field can be; empty when it is free text, a number or a size.</summary>
+    public virtual ImmutableArray<NamedValue> Names => [];
+
+    /// <summary>What may be written, for messages and documents.</summary>
+    public abstract string Expected { get; }
+
+    /// <summary>Reads the field; never fails: what has no better form is given raw.</summary>
+    /// <param name="field">The field's bytes.</param>
+    public abstract string Read(ReadOnlySpan<byte> field);
+
+    /// <summary>Writes the field.</summary>
+    /// <param name="text">The value as the manifest has it.</param>
+    /// <param name="field">The field's bytes; only bits of <see cref="Mask"/> are touched.</param>
+    /// <returns>Null when written; otherwise what is wrong with the text, as a clause.</returns>
+    public abstract string? Write(string text, Span<byte> field);
+
+    /// <summary>Marks the bits the field owns; every bit unless the codec says otherwise.</summary>
+    /// <param name="field">As many bytes as the field has, all zero.</param>
+    public virtual void Mask(Span<byte> field) => field.Fill(0xFF);
+
+    /// <summary>Whether the bytes say nothing: all zero, all the region's fill value, or blank in the codec's own way.</summary>
+    /// <param name="field">The field's bytes.</param>
+    /// <param name="fill">The region's fill value.</param>
+    public virtual bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
+        !field.ContainsAnyExcept((byte)0) || !field.ContainsAnyExcept(fill);
+}

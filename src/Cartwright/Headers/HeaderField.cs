@@ -1,0 +1,26 @@
+namespace Cartwright.Headers;
+
+/// <summary>One row of a header table. The same row writes the field from the manifest, reads it from an image, checks it, and documents it.</summary>
+/// <param name="Name">The manifest key, in camel case.</param>
+/// <param name="Offset">First byte, counted from the table's start.</param>
+/// <param name="Length">Bytes.</param>
+/// <param name="Codec">How bytes and text become each other.</param>
+/// <param name="Meaning">What the field says, one sentence.</param>
+/// <param name="Source">Where the fact comes from.</param>
+public sealed record HeaderField(string Name, int Offset, int Length, FieldCodec Codec, string Meaning, string Source)
+{
+    /// <summary>The value when nothing else gives one; null when there is none, and then the program's bytes stay.</summary>
+    public string? Default { get; init; }
+
+    /// <summary>Works the value out from what is known of the cart; null, or a null result, when it cannot be.</summary>
+    public Func<HeaderContext, string?>? WorkOut { get; init; }
+
+    /// <summary>The key of the manifest's <c>cart</c> that gives the value; null for other fields.</summary>
+    public CartKey? FromCart { get; init; }
+
+    /// <summary>Whether the field is there at all, given the fields before it; null for always.</summary>
+    public Func<HeaderContext, bool>? When { get; init; }
+
+    /// <summary>True when the cart cannot be built without a value.</summary>
+    public bool Required { get; init; }
+}

@@ -1,0 +1,200 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Manifests;
+using Cartwright.Roms;
+
+namespace Cartwright.Headers;
+
+/// <summary>Writes one header table into its region, or into a container.</summary>
+/// <param name="settings">What the manifest states and keeps.</param>
+/// <param name="context">What is known of the cart; receives each field as it is settled.</param>
+/// <param name="place">Where the manifest's <c>header</c> stands, for fields it does not have.</param>
+/// <param name="log">Receives what is wrong.</param>
+public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context, SourcePlace place, FindingLog log)
+{
+    /// <summary>Writes the fields and then the checksums.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="region">Its region; null for a container.</param>
+    /// <returns>Null when the region has no room for the header.</returns>
+    public HeaderImage? Write(HeaderTable table, RegionImage? region)
+    {
+        var start = table.Anchor.In(region?.Length ?? table.Length);
+        if (region is not null && (start < 0 || start + table.Length > region.Length))
+        {
+            log.Add(HeaderFindings.NoRoom, place, $"The {table.Title} ends at 0x{start + table.Length:X6}, and the {region.Name} region has {ByteSize.Describe(region.Length)}.");
+            return null;
+        }
+
+        foreach (var (name, value) in settings.Values)
+        {
+            context.Set(name, value.Text);
+        }
+
+        var target = region is null ? new byte[table.Length] : region.Writable.Slice(start, table.Length);
+        var before = target.ToArray();
+        var entries = ImmutableArray.CreateBuilder<HeaderEntry>();
+        foreach (var field in table.Fields)
+        {
+            if (field.When?.Invoke(context) != false)
+            {
+                var theirs = Held(region, start, field.Offset, before.AsSpan(field.Offset, field.Length), field.Codec);
+                var bytes = target.Slice(field.Offset, field.Length);
+                var origin = Settle(field, bytes, theirs);
+                var entry = new HeaderEntry(field, start + field.Offset, [.. bytes], field.Codec.Read(bytes), origin);
+                context.Set(field.Name, entry.Text);
+                entries.Add(entry);
+            }
+        }
+
+        var checksums = WriteChecksums(table, region, start, before);
+        return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
+    }
+
+    // What the program itself holds in a field; empty when no program covers it or what it holds says nothing.
+    private static ReadOnlySpan<byte> Held(RegionImage? region, int start, int offset, ReadOnlySpan<byte> bytes, FieldCodec codec) =>
+        region?.CoveringSegment(start + offset, bytes.Length) is null || codec.IsBlank(bytes, region.Fill) ? [] : bytes;
+
+    private EntryOrigin Settle(HeaderField field, Span<byte> bytes, ReadOnlySpan<byte> theirs)
+    {
+        var (value, origin) = Choose(field);
+        if (value is null)
+        {
+            if (field.Required && theirs.IsEmpty)
+            {
+                log.Add(HeaderFindings.MissingField, place with { Key = "header:" + field.Name }, $"The header has no `{field.Name}`: {field.Meaning}", field.Codec.Expected);
+            }
+
+            return EntryOrigin.Image;
+        }
+
+        var ours = bytes.ToArray();
+        if (field.Codec.Write(value.Text, ours) is { } problem)
+        {
+            log.Add(HeaderFindings.BadValue, value.Place, $"`{value.Text}` cannot be the header's `{field.Name}`: {problem}.", field.Codec.Expected);
+            return origin;
+        }
+
+        CompareWithTruth(field, value, ours, origin);
+        if (theirs.IsEmpty || Equal(field, ours, theirs))
+        {
+            ours.CopyTo(bytes);
+            return origin;
+        }
+
+        if (Decide(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place) == EntryOrigin.Image)
+        {
+            return EntryOrigin.Image;
+        }
+
+        ours.CopyTo(bytes);
+        return origin;
+    }
+
+    private (ManifestValue? Value, EntryOrigin Origin) Choose(HeaderField field)
+    {
+        if (settings[field.Name] is { } stated)
+        {
+            return (stated, EntryOrigin.Manifest);
+        }
+
+        if (field.FromCart is { } key && context.Cart(key) is { } given)
+        {
+            return (given, EntryOrigin.Cart);
+        }
+
+        var worked = field.WorkOut?.Invoke(context);
+        var text = worked ?? field.Default;
+        return (text is null ? null : new ManifestValue(text, place with { Key = "header:" + field.Name }), worked is null ? EntryOrigin.Default : EntryOrigin.WorkedOut);
+    }
+
+    // A stated value of a field that can be worked out is held against the truth; raw values are the way out, with a warning.
+    private void CompareWithTruth(HeaderField field, ManifestValue stated, byte[] ours, EntryOrigin origin)
+    {
+        if (origin != EntryOrigin.Manifest || field.WorkOut?.Invoke(context) is not { } truth)
+        {
+            return;
+        }
+
+        var right = ours.ToArray();
+        if (field.Codec.Write(truth, right) is null && !right.AsSpan().SequenceEqual(ours))
+        {
+            var raw = Number.HexDigits(stated.Text) is not null || stated.Text.StartsWith("raw ", StringComparison.OrdinalIgnoreCase);
+            log.Add(raw ? HeaderFindings.KeptWrong : HeaderFindings.StatedWrong, stated.Place,
+                $"The header's `{field.Name}` is stated as `{stated.Text}`, and it is `{truth}`.");
+        }
+    }
+
+    private EntryOrigin Decide(HeaderField field, EntryOrigin origin, string ours, string theirs, SourcePlace where)
+    {
+        var both = $"The program holds `{theirs}` where the header's `{field.Name}` is `{ours}`";
+        var keep = settings.Keep;
+        if (keep.All == true || keep.Names(field.Name))
+        {
+            log.Add(origin == EntryOrigin.WorkedOut ? HeaderFindings.KeptWrong : HeaderFindings.KeptOther, where, both + "; the program's bytes are kept.");
+            return EntryOrigin.Image;
+        }
+
+        var told = keep.All == false || origin == EntryOrigin.WorkedOut;
+        log.Add(told ? HeaderFindings.WrittenOver : HeaderFindings.Clash, where, both + (told ? "; it was written over." : "."));
+        return origin;
+    }
+
+    private static bool Equal(HeaderField field, ReadOnlySpan<byte> ours, ReadOnlySpan<byte> theirs)
+    {
+        var mask = new byte[field.Length];
+        field.Codec.Mask(mask);
+        for (var i = 0; i < mask.Length; i++)
+        {
+            if (((ours[i] ^ theirs[i]) & mask[i]) != 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, RegionImage? region, int start, byte[] before)
+    {
+        var entries = ImmutableArray.CreateBuilder<ChecksumEntry>();
+        if (region is not null)
+        {
+            foreach (var row in table.Checksums)
+            {
+                entries.Add(WriteChecksum(row, region, start + row.Offset, before.AsSpan(row.Offset, row.Length)));
+            }
+        }
+
+        return entries.ToImmutable();
+    }
+
+    private ChecksumEntry WriteChecksum(ChecksumRow row, RegionImage region, int offset, ReadOnlySpan<byte> program)
+    {
+        var computed = row.Compute(region.Bytes.Span);
+        var blank = region.CoveringSegment(offset, row.Length) is null || !program.ContainsAnyExcept((byte)0) || !program.ContainsAnyExcept(region.Fill);
+        var kept = !blank && settings.Keep.Names(row.Name);
+        var field = region.Writable.Slice(offset, row.Length);
+        if (!kept)
+        {
+            row.Placement.Write(field, computed);
+        }
+
+        var held = row.Placement.Read(program);
+        if (!blank && held != computed)
+        {
+            log.Add(kept ? HeaderFindings.KeptWrong : HeaderFindings.WrittenOver, place with { Key = "header:" + row.Name },
+                $"The program holds {row.Format(held)} as `{row.Name}`, and the checksum is {row.Format(computed)}; {(kept ? "the program's is kept" : "it was written over")}.");
+        }
+
+        CompareStated(row, computed);
+        return new ChecksumEntry(row, offset, row.Placement.Read(field), computed);
+    }
+
+    private void CompareStated(ChecksumRow row, ulong computed)
+    {
+        if (settings[row.Name] is { } stated && (!Number.TryParse(stated.Text, out var number) || (ulong)number != computed))
+        {
+            log.Add(HeaderFindings.StatedWrong, stated.Place, $"The checksum `{row.Name}` is stated as `{stated.Text}`, and it is {row.Format(computed)}.");
+        }
+    }
+}

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+
+namespace Cartwright.Manifests;
+
+/// <summary>A whole <c>cart.json</c>, every key read with its type.</summary>
+/// <param name="File">The manifest's name as it is shown in findings.</param>
+/// <param name="Cart">The game.</param>
+/// <param name="Programs">The program files in the manifest's order.</param>
+/// <param name="Regions">Settings by region name, letter case ignored.</param>
+/// <param name="Header">Header fields.</param>
+/// <param name="Board">Board and chips.</param>
+/// <param name="Images">Outputs.</param>
+public sealed record CartManifest(
+    string File,
+    CartIdentity Cart,
+    ImmutableArray<ProgramEntry> Programs,
+    ImmutableSortedDictionary<string, RegionSettings> Regions,
+    HeaderSettings Header,
+    BoardSettings Board,
+    ImageSettings Images);

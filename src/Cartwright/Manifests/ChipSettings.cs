@@ -1,0 +1,11 @@
+using Cartwright.Findings;
+
+namespace Cartwright.Manifests;
+
+/// <summary>What the manifest says of the chip at one site.</summary>
+/// <param name="Site">The site's name.</param>
+/// <param name="Place">Where it stands.</param>
+/// <param name="Part">The part; null when not said.</param>
+/// <param name="Capacity">Capacity in bytes, for a part the catalogue lacks.</param>
+/// <param name="WordOrder">Word order of this chip's file; null for the common one.</param>
+public sealed record ChipSettings(string Site, SourcePlace Place, ManifestValue? Part, long? Capacity, WordOrder? WordOrder);

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+
+namespace Cartwright.Manifests;
+
+/// <summary>The table of every key a manifest can have, apart from the header fields, which each platform's table lists.</summary>
+public static class ManifestKeys
+{
+    /// <summary>The rows, in the order a manifest has them.</summary>
+    public static ImmutableArray<ManifestKey> Rows { get; } =
+    [
+        new("$schema", ManifestKeyKind.Text, "Where editors find the schema of this file."),
+
+        new("cart:name", ManifestKeyKind.Text, "Stem of every output file: letters, digits, hyphens, underscores.") { Required = true },
+        new("cart:platform", ManifestKeyKind.Text, "The console: an id that `cartwright platforms` lists.") { Required = true },
+        new("cart:title", ManifestKeyKind.Text, "The game's title, written into the header where the platform has a place for it."),
+        new("cart:revision", ManifestKeyKind.Number, "The game's revision, written into the header where the platform has a place for it.", "0"),
+
+        new("programs:#:file", ManifestKeyKind.Path, "The program file, relative to the manifest.") { Required = true },
+        new("programs:#:format", ManifestKeyKind.Choice, "The file's format; recognised from the content when absent.") { Words = [.. ManifestWords.ProgramFormats.Keys] },
+        new("programs:#:region", ManifestKeyKind.Text, "The region the bytes belong to, on platforms that have several."),
+        new("programs:#:offset", ManifestKeyKind.Number, "Where the file's first byte (or its address 0) goes, as an offset into the region."),
+        new("programs:#:address", ManifestKeyKind.Address, "Where it goes, as the console's own address: $C08000, or bank:address such as 03:4000."),
+        new("programs:#:skip", ManifestKeyKind.Number, "How many bytes at the start of a raw file are left out.", "0"),
+        new("programs:#:length", ManifestKeyKind.Size, "How many bytes of a raw file are taken; all when absent."),
+        new("programs:#:addressUnit", ManifestKeyKind.Number, "Bytes that one address of an Intel HEX or S-record file counts: 1, or 2 where addresses count words.", "1"),
+        new("programs:#:load", ManifestKeyKind.Choice, "Which ELF address says where a segment lies in ROM.", "physical") { Words = ["physical", "virtual"] },
+
+        new("rom:size", ManifestKeyKind.Size, "Size of the ROM; `fit` takes the smallest legal one.", "fit"),
+        new("rom:fill", ManifestKeyKind.Byte, "Value of bytes no program covers.", "0xFF"),
+        new("regions:*:size", ManifestKeyKind.Size, "Size of this region, on platforms that have several; `fit` takes the smallest legal one.", "fit"),
+        new("regions:*:fill", ManifestKeyKind.Byte, "Value of bytes of this region that no program covers.", "0xFF"),
+
+        new("header:keep", ManifestKeyKind.Text, "true: where the program holds header bytes of its own, they win and are checked; false: the manifest's values win; or a list of field names to keep."),
+        new("header:keep:#", ManifestKeyKind.Text, "A header field whose bytes in the program win."),
+        new("header:*", ManifestKeyKind.Text, "A header field of the platform; `cartwright platforms NAME` lists them."),
+
+        new("board:use", ManifestKeyKind.Text, "A board of the catalogue: an id that `cartwright boards` lists."),
+        new("board:name", ManifestKeyKind.Text, "Name of a board described here."),
+        new("board:description", ManifestKeyKind.Text, "What kind of board it is."),
+        new("board:platform", ManifestKeyKind.Text, "The platform a board is for; the cart's own when absent."),
+        new("board:source", ManifestKeyKind.Text, "Where the description comes from."),
+        new("board:busWidth", ManifestKeyKind.Number, "Data lines of the console's bus to this board: 8 or 16.", "8"),
+        new("board:byteOrder", ManifestKeyKind.Choice, "Which byte of a 16-bit bus carries the even address: big-endian on D8-D15, little-endian on D0-D7.", "big-endian") { Words = ["big-endian", "little-endian"] },
+        new("board:busVolts", ManifestKeyKind.Fraction, "Supply of the bus in volts.", "5"),
+        new("board:expects:*", ManifestKeyKind.Text, "A header field and the value this board is wired for."),
+        new("board:expects:*:#", ManifestKeyKind.Text, "One of several values this board is wired for."),
+        new("board:sites:#:site", ManifestKeyKind.Text, "Name of a place for a chip, as printed on the board: U1.") { Required = true },
+        new("board:sites:#:region", ManifestKeyKind.Text, "The region this chip holds.", "rom"),
+        new("board:sites:#:width", ManifestKeyKind.Number, "Data lines of the chip in use: 8 or 16.", "8"),
+        new("board:sites:#:lane", ManifestKeyKind.Choice, "Which byte of a 16-bit bus the chip drives.", "word") { Words = ["word", "low", "high"] },
+        new("board:sites:#:start", ManifestKeyKind.Size, "Where this chip's slice of the region begins, in bytes of the region.", "0"),
+        new("board:sites:#:length", ManifestKeyKind.Size, "How much of the region this chip's slice may hold; `rest` for all that follows.", "rest"),
+        new("board:sites:#:fill", ManifestKeyKind.Choice, "How a chip larger than its slice is filled: erased (0xFF behind), repeat (mirrored), top (0xFF in front).", "repeat") { Words = ["erased", "repeat", "top"] },
+        new("board:sites:#:largest", ManifestKeyKind.Size, "Largest chip the site's lines can address."),
+        new("board:sites:#:meaning", ManifestKeyKind.Text, "What the site is for, in a few words."),
+        new("board:chips:*:part", ManifestKeyKind.Text, "The chip fitted at this site: a part that `cartwright parts` lists."),
+        new("board:chips:*:capacity", ManifestKeyKind.Size, "Capacity of a chip the catalogue does not have."),
+        new("board:chips:*:wordOrder", ManifestKeyKind.Choice, "Word order of this chip's file.", "images:wordOrder") { Words = [.. ManifestWords.WordOrders.Keys] },
+
+        new("images:folder", ManifestKeyKind.Path, "Folder of the output files, below the manifest's own.", "dist"),
+        new("images:formats", ManifestKeyKind.Choice, "Format of the chip files.", "raw") { Words = [.. ManifestWords.ImageFormats.Keys] },
+        new("images:formats:#", ManifestKeyKind.Choice, "A format every chip file is written in.") { Words = [.. ManifestWords.ImageFormats.Keys] },
+        new("images:wordOrder", ManifestKeyKind.Choice, "Word order of files for 16-bit chips: bus (the console's order) or programmer (little-endian words).", "bus") { Words = [.. ManifestWords.WordOrders.Keys] },
+    ];
+}

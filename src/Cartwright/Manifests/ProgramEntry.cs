@@ -1,0 +1,34 @@
+using Cartwright.Findings;
+using Cartwright.Programs;
+
+namespace Cartwright.Manifests;
+
+/// <summary>One item of the manifest's <c>programs</c>: a file and where its bytes go.</summary>
+/// <param name="File">The file as written, relative to the manifest.</param>
+/// <param name="Place">Where the item stands.</param>
+public sealed record ProgramEntry(ManifestValue File, SourcePlace Place)
+{
+    /// <summary>The format, or null to recognise it.</summary>
+    public ProgramFormat? Format { get; init; }
+
+    /// <summary>The region, or null for the platform's only one.</summary>
+    public ManifestValue? Region { get; init; }
+
+    /// <summary>Offset into the region of the file's first byte or address 0; null when absent.</summary>
+    public ManifestValue? Offset { get; init; }
+
+    /// <summary>The console's address of the file's first byte or address 0; null when absent.</summary>
+    public ManifestValue? Address { get; init; }
+
+    /// <summary>Bytes left out at the start of a raw file.</summary>
+    public long Skip { get; init; }
+
+    /// <summary>Bytes taken of a raw file; null for all.</summary>
+    public long? Length { get; init; }
+
+    /// <summary>How text formats and ELF are read.</summary>
+    public int AddressUnit { get; init; } = 1;
+
+    /// <summary>True when an ELF segment is placed by its virtual address.</summary>
+    public bool LoadVirtual { get; init; }
+}

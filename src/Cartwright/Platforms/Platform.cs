@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Manifests;
+
+namespace Cartwright.Platforms;
+
+/// <summary>A console or computer with a cartridge slot: its tables, and the checks that need more than one field.</summary>
+public abstract class Platform
+{
+    /// <summary>What its page says.</summary>
+    public abstract PlatformFacts Facts { get; }
+
+    /// <summary>The settings that choose the layout; empty for most.</summary>
+    public virtual ImmutableArray<PlatformOption> Options => [];
+
+    /// <summary>One layout for every combination of options that differs, for documents, schema and tests.</summary>
+    public abstract ImmutableArray<PlatformLayout> Layouts { get; }
+
+    /// <summary>Settles the options.</summary>
+    /// <param name="settings">The manifest's <c>header</c>. Values that are no words of an option have been reported already: take the default.</param>
+    public abstract PlatformLayout Layout(HeaderSettings settings);
+
+    /// <summary>Ending of the exchange file, without the dot.</summary>
+    /// <param name="cart">The finished ROM.</param>
+    public abstract string Extension(CartView cart);
+
+    /// <summary>Checks that need more than one field: vectors, traps the bytes can show.</summary>
+    /// <param name="cart">The finished ROM.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    public virtual void Check(CartView cart, FindingLog log)
+    {
+    }
+
+    /// <summary>The word an option has in the settings, or its default.</summary>
+    /// <param name="settings">The manifest's <c>header</c>.</param>
+    /// <param name="option">The option.</param>
+    protected static string Word(HeaderSettings settings, PlatformOption option) =>
+        option.Values.FirstOrDefault(value => string.Equals(value.Name, settings[option.Name]?.Text, StringComparison.OrdinalIgnoreCase))?.Name ?? option.Default;
+}
