@@ -183,7 +183,7 @@ public static class Lanes
         if (part.Length != length)
             throw new ArgumentException($"Lanes differ in length: {part.Length} bytes beside {length}.", name);
 
-        destination = SpanGuard.RequireRoom(destination, checked(length * lanes));
+        destination = SpanGuard.RequireRoom(destination, (long)length * lanes);
         SpanGuard.RequireApart(part, destination);
         return destination;
     }

@@ -18,10 +18,10 @@ internal static class SpanGuard
     /// <summary>Throws when the destination holds fewer bytes than needed; else gives just those bytes of it.</summary>
     public static Span<byte> RequireRoom(
         Span<byte> destination,
-        int needed,
+        long needed,
         [CallerArgumentExpression(nameof(destination))] string name = "") =>
         destination.Length >= needed
-            ? destination[..needed]
+            ? destination[..(int)needed]
             : throw new ArgumentException($"{destination.Length} bytes are too few; {needed} are needed.", name);
 
     /// <summary>Throws when the spans share some bytes without being the same bytes.</summary>
