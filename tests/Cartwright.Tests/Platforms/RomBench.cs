@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
-using Cartwright.Headers;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
 using Cartwright.Roms;
