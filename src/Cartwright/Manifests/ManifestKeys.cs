@@ -62,4 +62,12 @@ public static class ManifestKeys
         new("images:formats:#", ManifestKeyKind.Choice, "A format every chip file is written in.") { Words = [.. ManifestWords.ImageFormats.Keys] },
         new("images:wordOrder", ManifestKeyKind.Choice, "Word order of files for 16-bit chips: bus (the console's order) or programmer (little-endian words).", "bus") { Words = [.. ManifestWords.WordOrders.Keys] },
     ];
+
+    /// <summary>Patterns of the keys a board of the catalogue has: those of a board described in a manifest, without the chips fitted.</summary>
+    internal static IEnumerable<string> Board =>
+        Rows.Select(static row => row.Pattern)
+            .Where(static pattern => pattern.StartsWith(BoardPrefix, StringComparison.Ordinal) && !pattern.StartsWith("board:chips", StringComparison.Ordinal))
+            .Select(static pattern => pattern[BoardPrefix.Length..]);
+
+    private const string BoardPrefix = "board:";
 }

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+
+namespace Cartwright.Boards;
+
+/// <summary>What can be wrong with a board, and between a board and a ROM.</summary>
+public static class BoardFindings
+{
+    /// <summary>No board of this name.</summary>
+    public static readonly FindingRule Unknown = new("CW5001", FindingSeverity.Error, "Unknown board",
+        "The board decides which bytes go to which chip.", "Run `cartwright boards` for the list, or describe your board in the manifest.");
+
+    /// <summary>The manifest names no board.</summary>
+    public static readonly FindingRule None = new("CW5002", FindingSeverity.Note, "No board named",
+        "Without a board there is a ROM file but no chip files.", "Name a board with `board.use` to get chip files.");
+
+    /// <summary>A board described in a way that contradicts itself.</summary>
+    public static readonly FindingRule Contradiction = new("CW5003", FindingSeverity.Error, "Board contradicts itself",
+        "Chip files for such a board would be wrong.", "Correct the description.");
+
+    /// <summary>The board is for another platform.</summary>
+    public static readonly FindingRule OtherPlatform = new("CW5004", FindingSeverity.Error, "Board of another platform",
+        "Its connector and bus do not fit.", "Choose a board of the cart's platform.");
+
+    /// <summary>The ROM has bytes no chip of the board holds.</summary>
+    public static readonly FindingRule RomTooLarge = new("CW5005", FindingSeverity.Error, "ROM larger than the board",
+        "Bytes would be missing from the cartridge.", "Choose a board with more room, or make the ROM smaller.");
+
+    /// <summary>A region no site holds.</summary>
+    public static readonly FindingRule RegionWithoutSite = new("CW5006", FindingSeverity.Error, "Region without a chip",
+        "The region's bytes would not be on the cartridge at all.", "Choose a board with a site for the region.");
+
+    /// <summary>A site to which nothing goes.</summary>
+    public static readonly FindingRule Unused = new("CW5007", FindingSeverity.Note, "Site not used",
+        "The ROM ends before this site's slice begins, or has no such region.", "Leave the site empty.");
+
+    /// <summary>A header value the board is not wired for.</summary>
+    public static readonly FindingRule NotWiredFor = new("CW5008", FindingSeverity.Warning, "Board wired for another setting",
+        "The console would see the bytes in another order than the game expects.", "Choose another board, or correct the header.");
+
+    /// <summary>The manifest names a site the board does not have.</summary>
+    public static readonly FindingRule UnknownSite = new("CW5009", FindingSeverity.Error, "No such site",
+        "A mistyped site would leave its chip without a part.", "Use a site of the board.");
+
+    /// <summary>No part is named for a site.</summary>
+    public static readonly FindingRule NoPart = new("CW5010", FindingSeverity.Note, "No part named",
+        "The chip file is as long as its contents; a larger chip needs a longer file.", "Name the chip you will fit: `board.chips.U1.part`.");
+
+    /// <summary>A part larger than the site's lines can address.</summary>
+    public static readonly FindingRule LargerThanSite = new("CW5011", FindingSeverity.Note, "Chip larger than the site addresses",
+        "Its upper address pins are not driven by the board; what they are tied to decides which part of the chip is read.",
+        "Tie every unused address pin; see the board's page for how the chip is filled.");
+
+    /// <summary>A part the catalogue lacks, with a capacity the manifest states.</summary>
+    public static readonly FindingRule OwnPart = new("CW5012", FindingSeverity.Note, "Part not in the catalogue",
+        "Width, supply and endurance of the part cannot be checked.", "Compare them with the data sheet.");
+
+    /// <summary>All rows, in order of code.</summary>
+    public static ImmutableArray<FindingRule> All { get; } =
+    [
+        Unknown, None, Contradiction, OtherPlatform, RomTooLarge, RegionWithoutSite, Unused, NotWiredFor, UnknownSite, NoPart, LargerThanSite, OwnPart,
+    ];
+}

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Headers;
+using Cartwright.Manifests;
+
+namespace Cartwright.Boards;
+
+/// <summary>Reads a board, from the catalogue or from a manifest: both are written in the same keys.</summary>
+public static class BoardReader
+{
+    private static readonly Dictionary<string, Lane> Lanes = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["word"] = Lane.Word,
+        ["low"] = Lane.Low,
+        ["high"] = Lane.High,
+    };
+
+    private static readonly Dictionary<string, ChipFill> Fills = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["erased"] = ChipFill.Erased,
+        ["repeat"] = ChipFill.Repeat,
+        ["top"] = ChipFill.Top,
+    };
+
+    private static readonly Dictionary<string, ByteOrder> Orders = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["big-endian"] = ByteOrder.BigEndian,
+        ["little-endian"] = ByteOrder.LittleEndian,
+    };
+
+    /// <summary>Reads a board.</summary>
+    /// <param name="section">The section with its keys.</param>
+    /// <param name="id">Its id.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    /// <returns>Null when something is wrong.</returns>
+    public static Board? Read(ManifestSection section, string id, FindingLog log)
+    {
+        var before = log.Count;
+        var sites = section["sites"].Sections.Select(site => ReadSite(site, log)).OfType<Site>().ToImmutableArray();
+        var board = new Board(
+            id,
+            section.Text("platform", log)?.Text,
+            (int)(section.Number("busWidth", log) ?? 8),
+            section.Choice("byteOrder", Orders, log) ?? ByteOrder.BigEndian,
+            section.Fraction("busVolts", log) ?? 5,
+            sites)
+        {
+            Description = section.Text("description", log)?.Text ?? "",
+            Source = section.Text("source", log)?.Text,
+            Expects = section["expects"].Sections.ToImmutableSortedDictionary(
+                static field => field.Name,
+                field => section["expects"].Texts(field.Name, log).Select(static value => value.Text).ToImmutableArray()),
+        };
+        CheckBoard(board, section, log);
+        return log.Count == before ? board : null;
+    }
+
+    private static Site? ReadSite(ManifestSection section, FindingLog log)
+    {
+        var name = section.Text("site", log, required: true);
+        if (name is not null && FileNameRule.Problem(name.Text) is { } problem)
+        {
+            log.Add(ManifestFindings.UnsafeName, name.Place, $"`{name.Text}` cannot be part of a file name: {problem}.");
+        }
+
+        var rest = section["length"].Value is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
+        return name is null ? null : new Site(
+            name.Text,
+            section.Text("region", log)?.Text ?? ManifestReader.OnlyRegion,
+            (int)(section.Number("width", log) ?? 8),
+            section.Choice("lane", Lanes, log) ?? Lane.Word,
+            section.Size("start", log) ?? 0,
+            rest ? null : section.Size("length", log),
+            section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
+        {
+            Largest = section.Size("largest", log),
+            Meaning = section.Text("meaning", log)?.Text,
+        };
+    }
+
+    private static void CheckBoard(Board board, ManifestSection section, FindingLog log)
+    {
+        void Contradiction(string message, string expected) =>
+            log.Add(BoardFindings.Contradiction, section["sites"].Place, message, expected);
+
+        if (board.BusWidth is not (8 or 16))
+        {
+            Contradiction($"A bus of {board.BusWidth} data lines.", "8 or 16");
+        }
+
+        if (board.Sites.IsEmpty)
+        {
+            Contradiction("The board has no sites.", "at least one, in `sites`");
+        }
+
+        foreach (var site in board.Sites)
+        {
+            var fits = board.BusWidth == 16
+                ? (site.Lane == Lane.Word) == (site.Width == 16)
+                : site is { Lane: Lane.Word, Width: 8 };
+            if (!fits)
+            {
+                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a {board.BusWidth}-bit bus.",
+                    "8 lines on the low or the high lane of a 16-bit bus, 16 lines on its whole word, or 8 lines on an 8-bit bus");
+            }
+        }
+
+        var twice = board.Sites.GroupBy(static site => site.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(static group => group.Count() > 1);
+        if (twice is not null)
+        {
+            Contradiction($"There are two sites {twice.Key}.", "a name of its own for each site");
+        }
+    }
+
+    /// <summary>The word for a lane.</summary>
+    /// <param name="lane">The lane.</param>
+    public static string Word(Lane lane) => WordOf(Lanes, lane);
+
+    /// <summary>The word for a way to fill a chip.</summary>
+    /// <param name="fill">The way.</param>
+    public static string Word(ChipFill fill) => WordOf(Fills, fill);
+
+    /// <summary>The word for a byte order.</summary>
+    /// <param name="order">The order.</param>
+    public static string Word(ByteOrder order) => WordOf(Orders, order);
+
+    private static string WordOf<T>(Dictionary<string, T> words, T meaning)
+        where T : struct, Enum => words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, meaning)).Key;
+}

@@ -1,0 +1,24 @@
+namespace Cartwright.Boards;
+
+/// <summary>A place for one chip on a board, and which bytes of the ROM that chip holds.</summary>
+/// <param name="Name">Name as printed on the board: U1.</param>
+/// <param name="Region">The region it holds.</param>
+/// <param name="Width">Data lines of the chip in use: 8 or 16.</param>
+/// <param name="Lane">Which byte of a 16-bit bus it drives.</param>
+/// <param name="Start">First byte of its slice of the region.</param>
+/// <param name="Length">Most bytes its slice can have; null for all that follow.</param>
+/// <param name="Fill">How a larger chip is filled.</param>
+public sealed record Site(string Name, string Region, int Width, Lane Lane, long Start, long? Length, ChipFill Fill)
+{
+    /// <summary>Capacity in bytes of the largest chip whose lines the site can address; null when not known.</summary>
+    public long? Largest { get; init; }
+
+    /// <summary>What the site is for, a few words; null when not said.</summary>
+    public string? Meaning { get; init; }
+
+    /// <summary>Bytes of the region that one byte of this chip stands for: 2 where it drives half of a 16-bit bus.</summary>
+    public int Stride => Lane == Lane.Word ? 1 : 2;
+
+    /// <summary>Offset in the region of the byte after the slice's last, were the region endless.</summary>
+    public long End => Length is { } length ? Start + length : long.MaxValue;
+}
