@@ -1,0 +1,6 @@
+namespace Cartwright.Chips;
+
+/// <summary>Neighbouring sectors of one size.</summary>
+/// <param name="Count">How many, at least 1.</param>
+/// <param name="Bytes">Size of each, in bytes.</param>
+public readonly record struct SectorGroup(int Count, int Bytes);
