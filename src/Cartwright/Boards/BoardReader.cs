@@ -8,25 +8,14 @@ namespace Cartwright.Boards;
 /// <summary>Reads a board, from the catalogue or from a manifest: both are written in the same keys.</summary>
 public static class BoardReader
 {
-    private static readonly Dictionary<string, Lane> Lanes = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["word"] = Lane.Word,
-        ["low"] = Lane.Low,
-        ["high"] = Lane.High,
-    };
+    private static readonly ImmutableSortedDictionary<string, Lane> Lanes = ManifestWords.Words(
+        ("word", Lane.Word), ("low", Lane.Low), ("high", Lane.High));
 
-    private static readonly Dictionary<string, ChipFill> Fills = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["erased"] = ChipFill.Erased,
-        ["repeat"] = ChipFill.Repeat,
-        ["top"] = ChipFill.Top,
-    };
+    private static readonly ImmutableSortedDictionary<string, ChipFill> Fills = ManifestWords.Words(
+        ("erased", ChipFill.Erased), ("repeat", ChipFill.Repeat), ("top", ChipFill.Top));
 
-    private static readonly Dictionary<string, ByteOrder> Orders = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["big-endian"] = ByteOrder.BigEndian,
-        ["little-endian"] = ByteOrder.LittleEndian,
-    };
+    private static readonly ImmutableSortedDictionary<string, ByteOrder> Orders = ManifestWords.Words(
+        ("big-endian", ByteOrder.BigEndian), ("little-endian", ByteOrder.LittleEndian));
 
     /// <summary>Reads a board.</summary>
     /// <param name="section">The section with its keys.</param>
@@ -114,16 +103,13 @@ public static class BoardReader
 
     /// <summary>The word for a lane.</summary>
     /// <param name="lane">The lane.</param>
-    public static string Word(Lane lane) => WordOf(Lanes, lane);
+    public static string Word(Lane lane) => ManifestWords.WordOf(Lanes, lane);
 
     /// <summary>The word for a way to fill a chip.</summary>
     /// <param name="fill">The way.</param>
-    public static string Word(ChipFill fill) => WordOf(Fills, fill);
+    public static string Word(ChipFill fill) => ManifestWords.WordOf(Fills, fill);
 
     /// <summary>The word for a byte order.</summary>
     /// <param name="order">The order.</param>
-    public static string Word(ByteOrder order) => WordOf(Orders, order);
-
-    private static string WordOf<T>(Dictionary<string, T> words, T meaning)
-        where T : struct, Enum => words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, meaning)).Key;
+    public static string Word(ByteOrder order) => ManifestWords.WordOf(Orders, order);
 }

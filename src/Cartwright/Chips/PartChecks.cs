@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Cartwright.Findings;
+using Cartwright.Manifests;
 
 namespace Cartwright.Chips;
 
@@ -73,8 +74,8 @@ public static class PartChecks
         var rule = seen ? PartFindings.TooSmall : PartFindings.TooSmallFromMemory;
         report.Add(
             rule,
-            $"{part.Name} holds {MemorySize.Exact(part.CapacityBytes)}{FromMemory(seen)}, {MemorySize.Exact(missing)} too few.",
-            $"a part of at least {MemorySize.Exact(use.NeededBytes)}",
+            $"{part.Name} holds {ByteSize.Describe(part.CapacityBytes)}{FromMemory(seen)}, {ByteSize.Describe(missing)} too few.",
+            $"a part of at least {ByteSize.Describe(use.NeededBytes)}",
             Proposals(rule, use));
     }
 

@@ -1,3 +1,5 @@
+using Cartwright.Manifests;
+
 namespace Cartwright.Chips;
 
 /// <summary>Decides whether a search word fits a part.</summary>
@@ -21,8 +23,7 @@ internal static class PartSearch
 
     // Only whole sizes count: "4Mbit" must not find the 64 Mbit parts.
     private static bool IsWhole(Part part, string word) =>
-        Same(word, MemorySize.InBytes(part.CapacityBytes))
-        || Same(word, MemorySize.InBits(part.CapacityBytes))
+        (ByteSize.TryParse(word, out var size) && size == part.CapacityBytes)
         || Same(word, PartWords.SupplyClasses.Print(part.Supply.Class))
         || (Same(word, "8-bit") && part.Supports(8))
         || (Same(word, "16-bit") && part.Supports(16))

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Cartwright.Manifests;
 
 namespace Cartwright.Chips;
 
@@ -69,7 +70,7 @@ public static class PartTable
         [
             part.Name,
             string.Join(", ", part.Aliases),
-            MemorySize.InBytes(part.CapacityBytes),
+            ByteSize.Words(part.CapacityBytes),
             PartWords.DataBuses.Print(part.DataBus),
             part.Packages,
             part.Supply.Text,

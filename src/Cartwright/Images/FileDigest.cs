@@ -1,4 +1,3 @@
-using System.IO.Hashing;
 using System.Security.Cryptography;
 using Cartwright.Checksums;
 

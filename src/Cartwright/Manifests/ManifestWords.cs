@@ -18,6 +18,25 @@ public static class ManifestWords
     public static ImmutableSortedDictionary<string, WordOrder> WordOrders { get; } = Words(
         ("bus", WordOrder.Bus), ("programmer", WordOrder.Programmer));
 
-    private static ImmutableSortedDictionary<string, T> Words<T>(params (string Word, T Meaning)[] rows) =>
+    /// <summary>The word for a program format.</summary>
+    /// <param name="format">The format.</param>
+    public static string Word(ProgramFormat format) => WordOf(ProgramFormats, format);
+
+    /// <summary>The word for a format of chip files.</summary>
+    /// <param name="format">The format.</param>
+    public static string Word(ImageFormat format) => WordOf(ImageFormats, format);
+
+    /// <summary>The word for a word order.</summary>
+    /// <param name="order">The order.</param>
+    public static string Word(WordOrder order) => WordOf(WordOrders, order);
+
+    /// <summary>The first word of a list that stands for a meaning.</summary>
+    /// <typeparam name="T">What the words stand for.</typeparam>
+    /// <param name="words">The words.</param>
+    /// <param name="meaning">The meaning, which is in the list.</param>
+    internal static string WordOf<T>(ImmutableSortedDictionary<string, T> words, T meaning)
+        where T : struct, Enum => words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, meaning)).Key;
+
+    internal static ImmutableSortedDictionary<string, T> Words<T>(params (string Word, T Meaning)[] rows) =>
         rows.ToImmutableSortedDictionary(static row => row.Word, static row => row.Meaning, StringComparer.OrdinalIgnoreCase);
 }

@@ -1,0 +1,65 @@
+using Cartwright.Findings;
+using Cartwright.Manifests;
+using Cartwright.Platforms;
+
+namespace Cartwright.Boards;
+
+/// <summary>Finds the board a manifest means, and holds it against the cart.</summary>
+public static class BoardChoice
+{
+    /// <summary>The board of the catalogue or the one described in the manifest.</summary>
+    /// <param name="settings">What the manifest says.</param>
+    /// <param name="ownId">Id for a board described in the manifest.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    /// <returns>Null when there is none, or it is wrong.</returns>
+    public static Board? Find(BoardSettings settings, string ownId, FindingLog log)
+    {
+        var described = !settings.Section["sites"].IsAbsent;
+        if (settings.Use is not { } use)
+        {
+            if (described)
+            {
+                return BoardReader.Read(settings.Section, settings.Section.Text("name", log)?.Text ?? ownId, log);
+            }
+
+            log.Add(BoardFindings.None, settings.Section.Place, "The manifest names no board, so no chip files are made.");
+            return null;
+        }
+
+        if (described)
+        {
+            log.Add(BoardFindings.Contradiction, use.Place, "The manifest both uses a board of the catalogue and describes one.", "either `use` or `sites`");
+        }
+
+        var board = BoardCatalog.Find(use.Text);
+        if (board is null)
+        {
+            log.Add(BoardFindings.Unknown, use.Place, $"There is no board `{use.Text}`.", $"one of {string.Join(", ", BoardCatalog.Ids)}", NearestName.Question(use.Text, BoardCatalog.Ids));
+        }
+
+        return board;
+    }
+
+    /// <summary>Holds a board against the cart it is to carry.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="platform">The cart's platform.</param>
+    /// <param name="settings">What the manifest says.</param>
+    /// <param name="cart">The finished ROM.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    public static void Check(Board board, Platform platform, BoardSettings settings, CartView cart, FindingLog log)
+    {
+        var place = settings.Use?.Place ?? settings.Section.Place;
+        if (board.Platform is { } id && !string.Equals(id, platform.Facts.Id, StringComparison.OrdinalIgnoreCase))
+        {
+            log.Add(BoardFindings.OtherPlatform, place, $"The board {board.Id} is for {id}, and the cart is for {platform.Facts.Id}.");
+        }
+
+        foreach (var (field, values) in board.Expects)
+        {
+            if (cart[field] is { } value && !values.Contains(value, StringComparer.OrdinalIgnoreCase))
+            {
+                log.Add(BoardFindings.NotWiredFor, place, $"The board {board.Id} is wired for `{field}` {string.Join(" or ", values)}, and the header says {value}.");
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Images;
+using Cartwright.Manifests;
+
+namespace Cartwright;
+
+/// <summary>Plans a build's files, and writes all of them or none.</summary>
+public static class CartOutput
+{
+    /// <summary>The files a build puts out, without the record.</summary>
+    /// <param name="build">A build with its ROM and chips.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    internal static ImmutableArray<OutputFile> Plan(CartBuild build, FindingLog log)
+    {
+        var manifest = build.Manifest!;
+        var name = manifest.Cart.Name.Text;
+        var container = build.Cart!.Headers.Where(static header => !header.Container.IsEmpty).Select(static header => (ReadOnlyMemory<byte>)header.Container.AsMemory());
+        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart)}", OutputKind.Rom, ImageFormat.Raw,
+            [.. container, .. build.Cart.Rom.Regions.Select(static region => region.Bytes)]);
+        var chips = build.Chips.SelectMany(chip => manifest.Images.Formats.Select(format =>
+            new OutputFile($"{name}.{chip.Site.Name}.{Ending(format)}", OutputKind.Chip, format, [chip.Bytes]) { Chip = chip }));
+        ImmutableArray<OutputFile> files = [rom, .. chips];
+        CheckNames(build, files, log);
+        return files;
+    }
+
+    /// <summary>Writes the files and the record of a build that has no errors.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="dryRun">True to do everything but touch the disk.</param>
+    /// <returns>The files with their digests, the record last, and whatever went wrong; with an error nothing was written.</returns>
+    public static CartOutputResult Write(CartBuild build, bool dryRun = false)
+    {
+        var log = new FindingLog();
+        var files = WithDigests(build.Files);
+        var record = new OutputFile(build.Manifest!.Cart.Name.Text + ".record.json", OutputKind.Record, ImageFormat.Raw, [BuildRecord.Write(build, files)]);
+        ImmutableArray<WrittenFile> all = [.. files, new WrittenFile(record, FileDigest.Of(record.Parts[0].Span))];
+        if (!dryRun)
+        {
+            Write(build, all, log);
+        }
+
+        return new CartOutputResult(all, log.ToSorted());
+    }
+
+    private static void Write(CartBuild build, ImmutableArray<WrittenFile> files, FindingLog log)
+    {
+        var place = build.Manifest!.Images.FolderPlace;
+        using var folder = OutputFolder.Open(build.OutputFolder, place, log);
+        if (folder is null)
+        {
+            return;
+        }
+
+        try
+        {
+            foreach (var file in files)
+            {
+                folder.Stage(file.File);
+            }
+
+            folder.Commit();
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            log.Add(OutputFindings.WriteFailed, place, $"The files could not be written into {build.OutputFolder}: {fault.Message}");
+        }
+    }
+
+    // Files that share their bytes share their digest: it is the slowest thing a build computes.
+    private static ImmutableArray<WrittenFile> WithDigests(ImmutableArray<OutputFile> files)
+    {
+        var known = new Dictionary<ReadOnlyMemory<byte>, FileDigest>();
+        var written = ImmutableArray.CreateBuilder<WrittenFile>(files.Length);
+        foreach (var file in files)
+        {
+            var plain = file is { Format: ImageFormat.Raw, Parts.Length: 1 };
+            if (!plain || !known.TryGetValue(file.Parts[0], out var digest))
+            {
+                digest = file.Digest();
+                if (plain)
+                {
+                    known[file.Parts[0]] = digest;
+                }
+            }
+
+            written.Add(new WrittenFile(file, digest));
+        }
+
+        return written.ToImmutable();
+    }
+
+    private static void CheckNames(CartBuild build, ImmutableArray<OutputFile> files, FindingLog log)
+    {
+        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase) { build.Manifest!.Cart.Name.Text + ".record.json" };
+        foreach (var file in files.Where(file => !names.Add(file.Name)))
+        {
+            log.Add(OutputFindings.SameName, build.Manifest.Cart.Name.Place, $"There are two output files {file.Name} (letter case does not count).");
+        }
+
+        var folder = Path.GetFullPath(Path.GetDirectoryName(Path.GetFullPath(build.Manifest.File))!);
+        foreach (var entry in build.Manifest.Programs)
+        {
+            var path = Path.GetFullPath(Path.Combine(folder, entry.File.Text));
+            if (names.Any(name => string.Equals(Path.Combine(build.OutputFolder, name), path, StringComparison.OrdinalIgnoreCase)))
+            {
+                log.Add(OutputFindings.WouldReplaceInput, entry.File.Place, $"The build would write over its own input {entry.File}.");
+            }
+        }
+    }
+
+    private static string Ending(ImageFormat format) => format switch
+    {
+        ImageFormat.IntelHex => "hex",
+        ImageFormat.SRecord => "srec",
+        _ => "bin",
+    };
+}

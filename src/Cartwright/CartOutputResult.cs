@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Images;
+
+namespace Cartwright;
+
+/// <summary>What came of writing a build.</summary>
+/// <param name="Files">The files with their digests, the record last.</param>
+/// <param name="Findings">Whatever went wrong.</param>
+public sealed record CartOutputResult(ImmutableArray<WrittenFile> Files, ImmutableArray<Finding> Findings);

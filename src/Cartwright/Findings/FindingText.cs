@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Text;
+
+namespace Cartwright.Findings;
+
+/// <summary>Writes findings as text.</summary>
+public static class FindingText
+{
+    /// <summary>The word for a severity.</summary>
+    /// <param name="severity">The severity.</param>
+    public static string Word(FindingSeverity severity) => severity switch
+    {
+        FindingSeverity.Error => "error",
+        FindingSeverity.Warning => "warning",
+        _ => "note",
+    };
+
+    /// <summary>One line in the canonical form that editors and build servers read: <c>cart.json(12,15): error CW1203: …</c></summary>
+    /// <remarks>Source: MSBuild and Visual Studio format for diagnostic messages.</remarks>
+    /// <param name="finding">The finding.</param>
+    public static string Line(Finding finding)
+    {
+        var line = new StringBuilder(Origin(finding.Place)).Append(": ").Append(Word(finding.Severity)).Append(' ').Append(finding.Code).Append(": ").Append(finding.Message);
+        if (finding.Expected is { Length: > 0 } expected)
+        {
+            line.Append(" Expected: ").Append(expected).Append('.');
+        }
+
+        if (finding.Severity != FindingSeverity.Note)
+        {
+            line.Append(' ').Append(finding.Advice);
+        }
+
+        // A finding is one line, whatever a file name or a value holds.
+        return line.Replace('\r', ' ').Replace('\n', ' ').ToString();
+    }
+
+    private static string Origin(SourcePlace place)
+    {
+        var file = place.File ?? "cartwright";
+        return (place.Line, place.Column, place.Offset) switch
+        {
+            ( > 0, > 0, _) => string.Create(CultureInfo.InvariantCulture, $"{file}({place.Line},{place.Column})"),
+            ( > 0, _, _) => string.Create(CultureInfo.InvariantCulture, $"{file}({place.Line})"),
+            (_, _, { } offset) => string.Create(CultureInfo.InvariantCulture, $"{file}(0x{offset:X})"),
+            _ => file,
+        };
+    }
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Manifests;
+using Cartwright.Programs;
+
+namespace Cartwright.Roms;
+
+/// <summary>Finds the place in the ROM of everything a program file holds.</summary>
+/// <param name="regions">The platform's regions.</param>
+/// <param name="addresses">The console's addresses.</param>
+/// <param name="statedSize">Size in bytes the manifest states for a region; null where it says <c>fit</c>.</param>
+/// <param name="log">Receives what is wrong.</param>
+public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, AddressMap addresses, Func<string, long?> statedSize, FindingLog log)
+{
+    /// <summary>Places a program.</summary>
+    /// <param name="entry">What the manifest says of it.</param>
+    /// <param name="program">What the file holds.</param>
+    public ImmutableArray<PlacedSegment> Place(ProgramEntry entry, ProgramFile program)
+    {
+        if (Region(entry) is not { } region || (!program.HasAddresses && !HasPlace(entry)))
+        {
+            return [];
+        }
+
+        if (entry.Offset is { } offset)
+        {
+            return PlaceByOffset(entry, program, region, offset);
+        }
+
+        var start = default(ConsoleAddress);
+        if (entry.Address is { } address && !ConsoleAddress.TryParse(address.Text, out start))
+        {
+            log.Add(RomFindings.BadAddress, address.Place, $"`{address.Text}` is no address.", addresses.Forms);
+            return [];
+        }
+
+        return [.. program.Segments.SelectMany(segment => PlaceByAddress(entry, program, segment, start, region))];
+    }
+
+    private bool HasPlace(ProgramEntry entry)
+    {
+        var stated = entry.Offset is not null || entry.Address is not null;
+        if (!stated)
+        {
+            log.Add(RomFindings.NoPlace, entry.Place, $"{entry.File} is a raw binary, and nothing says where its bytes go.",
+                $"`offset` (for example \"0\") or `address` ({addresses.Forms})");
+        }
+
+        return stated;
+    }
+
+    // The stated region; the only one; empty when the address decides; null when the choice is open or wrong.
+    private string? Region(ProgramEntry entry)
+    {
+        var names = regions.Select(static rule => rule.Name).ToList();
+        if (entry.Region is { } stated)
+        {
+            var known = names.Find(name => string.Equals(name, stated.Text, StringComparison.OrdinalIgnoreCase));
+            if (known is null)
+            {
+                log.Add(RomFindings.BadRegion, stated.Place, $"This platform has no region `{stated.Text}`.", $"one of {string.Join(", ", names)}", NearestName.Question(stated.Text, names));
+            }
+
+            return known;
+        }
+
+        if (names.Count == 1 || entry.Offset is null)
+        {
+            return names.Count == 1 ? names[0] : "";
+        }
+
+        log.Add(RomFindings.BadRegion, entry.Place, $"{entry.File} has an `offset` but no `region`.", $"one of {string.Join(", ", names)}");
+        return null;
+    }
+
+    private ImmutableArray<PlacedSegment> PlaceByOffset(ProgramEntry entry, ProgramFile program, string region, ManifestValue offset)
+    {
+        if (!ByteSize.TryParse(offset.Text, out var start) && !Number.TryParse(offset.Text, out start))
+        {
+            log.Add(RomFindings.BadAddress, offset.Place, $"`{offset.Text}` is no offset.", "a number of bytes such as 0x8000, $8000 or 32KiB");
+            return [];
+        }
+
+        return [.. program.Segments.Select(segment => new PlacedSegment(region, start + segment.Address, segment.Bytes, entry.File.Text, segment.Place))];
+    }
+
+    private IEnumerable<PlacedSegment> PlaceByAddress(ProgramEntry entry, ProgramFile program, Segment segment, ConsoleAddress start, string region)
+    {
+        for (var done = 0; done < segment.Length;)
+        {
+            var address = start with { Address = start.Address + segment.Address + done };
+            var place = addresses.Locate(address, statedSize);
+            if (place.Region is null || (region.Length > 0 && place.Region != region))
+            {
+                Refuse(entry, segment, address, place, region);
+                yield break;
+            }
+
+            // A raw binary is one block from its address on; the addresses of other files are all the file's own.
+            var run = program.HasAddresses ? (int)Math.Min(place.Run, segment.Length - done) : segment.Length;
+            yield return new PlacedSegment(place.Region, place.Offset, segment.Bytes.Slice(done, run), entry.File.Text, segment.Place);
+            done += run;
+        }
+    }
+
+    private void Refuse(ProgramEntry entry, Segment segment, ConsoleAddress address, AddressPlace place, string region)
+    {
+        var where = entry.Address?.Place ?? segment.Place;
+        var why = place.Problem ?? $"it lies in the region `{place.Region}`, not in `{region}`";
+        log.Add(RomFindings.NotInRom, where, $"{entry.File}: the address {address} is not in the ROM: {why}.", addresses.Forms);
+    }
+}
