@@ -1,4 +1,5 @@
 using System.Text;
+using Cartwright.Findings;
 using Cartwright.Programs;
 
 namespace Cartwright.Tests.Programs;
@@ -11,13 +12,13 @@ namespace Cartwright.Tests.Programs;
 /// <param name="Line">The line named; 0 for none.</param>
 /// <param name="Format">The stated format; null to recognise it.</param>
 /// <param name="AddressUnit">The stated address unit.</param>
-internal sealed record FaultCase(string Name, Cartwright.Findings.FindingRule Rule, string File, byte[] Bytes, int Line = 0, ProgramFormat? Format = null, int AddressUnit = 1)
+internal sealed record FaultCase(string Name, FindingRule Rule, string File, byte[] Bytes, int Line = 0, ProgramFormat? Format = null, int AddressUnit = 1)
 {
-    public static FaultCase Hex(string name, Cartwright.Findings.FindingRule rule, int line, params string[] lines) =>
+    public static FaultCase Hex(string name, FindingRule rule, int line, params string[] lines) =>
         new(name, rule, "game.hex", Encoding.Latin1.GetBytes(Records.Lines(lines)), line);
 
-    public static FaultCase S(string name, Cartwright.Findings.FindingRule rule, int line, params string[] lines) =>
+    public static FaultCase S(string name, FindingRule rule, int line, params string[] lines) =>
         new(name, rule, "game.srec", Encoding.Latin1.GetBytes(Records.Lines(lines)), line);
 
-    public static FaultCase Elf(string name, Cartwright.Findings.FindingRule rule, ElfBuilder builder) => new(name, rule, "game.elf", builder.Build());
+    public static FaultCase Elf(string name, FindingRule rule, ElfBuilder builder) => new(name, rule, "game.elf", builder.Build());
 }

@@ -78,6 +78,10 @@ public sealed class IntelHexReaderTests
         Assert.Equal(0x1234, Reading.Of("game.hex", Records.Lines(Records.Hex(0, 0, 1), Records.Hex(1, 0x1234))).Program!.Entry);
 
     [Fact]
+    public void A_start_record_counts_before_the_end_record() =>
+        Assert.Equal(0x10, Reading.Of("game.hex", Records.Lines(Records.Hex(0, 0, 1), Records.Hex(5, 0, 0, 0, 0, 0x10), Records.Hex(1, 0x1234))).Program!.Entry);
+
+    [Fact]
     public void The_last_of_two_start_addresses_is_kept()
     {
         var reading = Reading.Of("game.hex", Records.Lines(Records.Hex(0, 0, 1), Records.Hex(5, 0, 0, 0, 1, 0), Records.Hex(5, 0, 0, 0, 2, 0), Records.HexEnd));

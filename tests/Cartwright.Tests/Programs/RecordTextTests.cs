@@ -128,6 +128,14 @@ public sealed class RecordTextTests
     }
 
     [Fact]
+    public void Small_gaps_elsewhere_do_not_hide_the_stray_record()
+    {
+        var text = Records.Lines(
+            Records.S(3, 0x100, 1, 2), Records.S(3, 0xFF000000, 3), Records.S(3, 0x200, 4, 5), Records.S(3, 0xFF000100, 6), Records.S(7, 0));
+        Assert.Equal(2, Assert.Single(Reading.Of("game.srec", text).Findings).Place.Line);
+    }
+
+    [Fact]
     public void A_stray_record_below_the_rest_is_found_too()
     {
         var text = Records.Lines(Records.S(1, 0, 7), Records.S(3, 0x08000000, Records.Count(16)), Records.S(7, 0));

@@ -30,6 +30,13 @@ public sealed class SRecordReaderTests
     }
 
     [Fact]
+    public void A_16_bit_number_of_records_may_have_wrapped()
+    {
+        var records = Enumerable.Range(0, 0x1_0002).Select(i => Records.S(2, i, (byte)i));
+        Assert.Equal(0x1_0002, Assert.Single(Reading.Clean("game.s28", Records.Lines([.. records, Records.S(5, 2), Records.S(8, 0)]))).Length);
+    }
+
+    [Fact]
     public void A_missing_end_record_is_only_a_warning()
     {
         var reading = Reading.Of("game.srec", Records.Lines(Records.S(1, 0x10, 1)));
