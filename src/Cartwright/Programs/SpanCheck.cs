@@ -28,7 +28,7 @@ internal static class SpanCheck
         log.Add(
             ProgramFindings.SpanTooLarge,
             placeOf(pieces[stray].Start),
-            $"The bytes at {ProgramWords.Address(pieces[stray].Address)} ({ProgramWords.Where(placeOf(pieces[stray].Start))}) stand far from the rest at {ProgramWords.Range(pieces[rest].Address, restEnd)} ({ProgramWords.Where(placeOf(pieces[rest].Start))} on): the file would span {ProgramWords.Size(span)}.",
+            $"The bytes at {ProgramWords.Address(pieces[stray].Address)} ({ProgramWords.Where(placeOf(pieces[stray].Start))}) stand far from the rest at {ProgramWords.Range(pieces[rest].Address, restEnd)} (from {ProgramWords.Where(placeOf(pieces[rest].Start))} on): the file would span {ProgramWords.Size(span)}.",
             limit);
     }
 

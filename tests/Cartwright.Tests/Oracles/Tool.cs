@@ -3,36 +3,54 @@ using Xunit;
 
 namespace Cartwright.Tests.Oracles;
 
-/// <summary>Runs a general-purpose program whose answer a test compares with ours.</summary>
+/// <summary>Runs general-purpose tools that check our results from outside.</summary>
 internal static class Tool
 {
-    /// <summary>True when a program of that name is on the search path.</summary>
-    public static bool Exists(string name) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "")
-            .Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
-            .Any(folder => File.Exists(Path.Combine(folder, name)) || File.Exists(Path.Combine(folder, name + ".exe")));
+    private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(30);
 
-    /// <summary>Skips the running test, and says why, when the program is not installed.</summary>
-    public static void Require(string name)
+    /// <summary>The tool's full path. A test whose tool is missing is reported as skipped.</summary>
+    public static string Require(string name)
     {
-        if (!Exists(name))
-            Assert.Skip($"{name} is not installed.");
+        foreach (var folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries))
+        {
+            foreach (var file in new[] { name, name + ".exe" })
+            {
+                var path = Path.Combine(folder, file);
+                if (File.Exists(path)) return path;
+            }
+        }
+
+        Assert.Skip($"The tool '{name}' is not on the PATH.");
+        return name;
     }
 
-    /// <summary>Runs a program to its end, in the C locale.</summary>
-    public static ToolResult Run(string name, string folder, params string[] arguments)
+    /// <summary>Runs a tool in a folder and waits for it.</summary>
+    public static ToolResult Run(TempFolder folder, string name, params string[] arguments)
     {
-        var start = new ProcessStartInfo(name, arguments)
+        var start = new ProcessStartInfo(Require(name), arguments)
         {
-            WorkingDirectory = folder,
+            WorkingDirectory = folder.Path,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
         start.Environment["LC_ALL"] = "C";
-        using var process = Process.Start(start) ?? throw new InvalidOperationException($"{name} did not start.");
-        var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return new ToolResult(process.ExitCode, output, error.GetAwaiter().GetResult());
+        using var process = Process.Start(start) ?? throw new InvalidOperationException($"'{name}' did not start.");
+        var output = process.StandardOutput.ReadToEndAsync();
+        var errors = process.StandardError.ReadToEndAsync();
+        if (!process.WaitForExit(TimeLimit))
+        {
+            process.Kill(entireProcessTree: true);
+            throw new TimeoutException($"'{name}' was still running after {TimeLimit}.");
+        }
+
+        return new ToolResult(process.ExitCode, output.GetAwaiter().GetResult(), errors.GetAwaiter().GetResult());
+    }
+
+    /// <summary>Runs a tool that has to succeed, and gives its standard output.</summary>
+    public static string Succeed(TempFolder folder, string name, params string[] arguments)
+    {
+        var result = Run(folder, name, arguments);
+        Assert.True(result.ExitCode == 0, $"{name} {string.Join(' ', arguments)}: exit code {result.ExitCode}\n{result.Errors}");
+        return result.Output;
     }
 }
