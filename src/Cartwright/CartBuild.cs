@@ -7,7 +7,7 @@ using Cartwright.Platforms;
 
 namespace Cartwright;
 
-/// <summary>What came of a build. Nothing of it is on the disk until <see cref="CartOutput.Write"/>.</summary>
+/// <summary>What came of a build. Nothing of it is on the disk until <see cref="CartOutput.Write(CartBuild, bool)"/>.</summary>
 /// <param name="Findings">Everything the build had to say, in order of place.</param>
 public sealed record CartBuild(ImmutableArray<Finding> Findings)
 {

@@ -75,15 +75,4 @@ public sealed class PartFiguresTests
     [InlineData("1*4096;")]
     [InlineData("a*b")]
     public void No_sector_map_is_refused(string text) => Assert.False(PartFigures.TrySectorMap(text, out _));
-
-    [Theory]
-    [InlineData(128, "128B", "1Kbit")]
-    [InlineData(8192, "8KiB", "64Kbit")]
-    [InlineData(524288, "512KiB", "4Mbit")]
-    [InlineData(2097152, "2MiB", "16Mbit")]
-    public void Sizes_are_written_as_people_write_them(long bytes, string inBytes, string inBits)
-    {
-        Assert.Equal(inBytes, MemorySize.InBytes(bytes));
-        Assert.Equal(inBits, MemorySize.InBits(bytes));
-    }
 }

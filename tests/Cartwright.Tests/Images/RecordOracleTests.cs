@@ -43,9 +43,9 @@ public sealed class RecordOracleTests
         using var stream = new MemoryStream();
         write(stream, data);
         folder.Write("ours.txt", stream.ToArray());
-        Tool.Succeed(folder, "objcopy", "-I", format, "-O", "binary", "ours.txt", "theirs.bin");
+        Tool.Succeed("objcopy", folder.Path, "-I", format, "-O", "binary", "ours.txt", "theirs.bin");
         Assert.True(data.AsSpan().SequenceEqual(folder.Read("theirs.bin")));
-        Assert.Contains($"{address:x8}", Tool.Succeed(folder, "objdump", "-h", "-b", format, "ours.txt"), StringComparison.Ordinal);
+        Assert.Contains($"{address:x8}", Tool.Succeed("objdump", folder.Path, "-h", "-b", format, "ours.txt"), StringComparison.Ordinal);
     }
 
     private static void WeRead(string format, int length, long address)
@@ -53,7 +53,7 @@ public sealed class RecordOracleTests
         using var folder = new TempFolder();
         var data = Data(length);
         folder.Write("ours.bin", data);
-        Tool.Succeed(folder, "objcopy", "-I", "binary", "-O", format, $"--change-addresses=0x{address:X}", "ours.bin", "theirs.txt");
+        Tool.Succeed("objcopy", folder.Path, "-I", "binary", "-O", format, $"--change-addresses=0x{address:X}", "ours.bin", "theirs.txt");
         var segment = Assert.Single(Reading.Clean("theirs.txt", folder.Read("theirs.txt")));
         Assert.Equal(address, segment.Address);
         Assert.True(data.AsSpan().SequenceEqual(segment.Bytes.Span));

@@ -8,49 +8,50 @@ internal static class Tool
 {
     private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(30);
 
-    /// <summary>The tool's full path. A test whose tool is missing is reported as skipped.</summary>
-    public static string Require(string name)
-    {
-        foreach (var folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries))
-        {
-            foreach (var file in new[] { name, name + ".exe" })
-            {
-                var path = Path.Combine(folder, file);
-                if (File.Exists(path)) return path;
-            }
-        }
+    /// <summary>True when a tool of that name is on the search path.</summary>
+    public static bool Exists(string name) => Find(name) is not null;
 
-        Assert.Skip($"The tool '{name}' is not on the PATH.");
-        return name;
+    /// <summary>Skips the running test, and says why, when the tool is not installed.</summary>
+    public static void Require(string name)
+    {
+        if (!Exists(name))
+            Assert.Skip($"The tool '{name}' is not on the PATH.");
     }
 
     /// <summary>Runs a tool in a folder and waits for it.</summary>
-    public static ToolResult Run(TempFolder folder, string name, params string[] arguments)
+    public static ToolResult Run(string name, string folder, params string[] arguments)
     {
-        var start = new ProcessStartInfo(Require(name), arguments)
+        Require(name);
+        var start = new ProcessStartInfo(Find(name)!, arguments)
         {
-            WorkingDirectory = folder.Path,
+            WorkingDirectory = folder,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
         start.Environment["LC_ALL"] = "C";
         using var process = Process.Start(start) ?? throw new InvalidOperationException($"'{name}' did not start.");
         var output = process.StandardOutput.ReadToEndAsync();
-        var errors = process.StandardError.ReadToEndAsync();
+        var error = process.StandardError.ReadToEndAsync();
         if (!process.WaitForExit(TimeLimit))
         {
             process.Kill(entireProcessTree: true);
             throw new TimeoutException($"'{name}' was still running after {TimeLimit}.");
         }
 
-        return new ToolResult(process.ExitCode, output.GetAwaiter().GetResult(), errors.GetAwaiter().GetResult());
+        return new ToolResult(process.ExitCode, output.GetAwaiter().GetResult(), error.GetAwaiter().GetResult());
     }
 
     /// <summary>Runs a tool that has to succeed, and gives its standard output.</summary>
-    public static string Succeed(TempFolder folder, string name, params string[] arguments)
+    public static string Succeed(string name, string folder, params string[] arguments)
     {
-        var result = Run(folder, name, arguments);
-        Assert.True(result.ExitCode == 0, $"{name} {string.Join(' ', arguments)}: exit code {result.ExitCode}\n{result.Errors}");
+        var result = Run(name, folder, arguments);
+        Assert.True(result.ExitCode == 0, $"{name} {string.Join(' ', arguments)}: exit code {result.ExitCode}\n{result.Error}");
         return result.Output;
     }
+
+    private static string? Find(string name) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "")
+            .Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
+            .SelectMany(folder => new[] { Path.Combine(folder, name), Path.Combine(folder, name + ".exe") })
+            .FirstOrDefault(File.Exists);
 }

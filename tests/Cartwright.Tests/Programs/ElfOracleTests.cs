@@ -42,7 +42,7 @@ public sealed class ElfOracleTests
     {
         using var folder = new TempFolder();
         var elf = Link(folder);
-        Tool.Succeed(folder, "objcopy", "-O", "binary", "--gap-fill=0", "game.elf", "game.bin");
+        Tool.Succeed("objcopy", folder.Path, "-O", "binary", "--gap-fill=0", "game.elf", "game.bin");
         var program = Reading.Of("game.elf", elf).Program!;
         Assert.Equal(folder.Read("game.bin"), Reading.Flatten(program.Segments, 0));
         Assert.Equal((0x8000, 0x8000L, "80386, little-endian"), (program.Segments[0].Address, program.Entry, program.Machine));
@@ -55,7 +55,7 @@ public sealed class ElfOracleTests
     {
         using var folder = new TempFolder();
         var elf = Link(folder);
-        Tool.Succeed(folder, "objcopy", "-O", format, "game.elf", "game.txt");
+        Tool.Succeed("objcopy", folder.Path, "-O", format, "game.elf", "game.txt");
         var text = Reading.Clean("game.txt", folder.Read("game.txt"));
         Assert.Equal(Reading.Flatten(Reading.Clean("game.elf", elf), 0), Reading.Flatten(text, 0));
     }
@@ -77,7 +77,7 @@ public sealed class ElfOracleTests
         using var folder = new TempFolder();
         var elf = new ElfBuilder { BigEndian = bigEndian, Machine = 8 }.Load(0x8000, 0xBFC08000, Records.Count(9)).Load(0x200, 0xBFC09000, Records.Count(5), 99).Build();
         folder.Write("game.elf", elf);
-        var rows = Tool.Succeed(folder, "readelf", "-lW", "game.elf").Split('\n').Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Where(words => words is ["LOAD", ..]);
+        var rows = Tool.Succeed("readelf", folder.Path, "-lW", "game.elf").Split('\n').Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Where(words => words is ["LOAD", ..]);
         var theirs = rows.Select(words => (Number(words[1]), Number(words[3]), Number(words[4])));
         Assert.Equal(theirs, Reading.Clean("game.elf", elf).Select(s => (s.Place.Offset!.Value, s.Address, (long)s.Length)));
     }
@@ -86,9 +86,9 @@ public sealed class ElfOracleTests
     {
         folder.Write("game.s", System.Text.Encoding.ASCII.GetBytes(Source));
         folder.Write("game.ld", System.Text.Encoding.ASCII.GetBytes(Script));
-        if (!Tool.Run(folder, "ld", "-V").Output.Contains("elf_i386", StringComparison.Ordinal)) Assert.Skip("This linker makes no 32-bit files.");
-        Tool.Succeed(folder, "as", "--32", "-o", "game.o", "game.s");
-        Tool.Succeed(folder, "ld", "-m", "elf_i386", "-n", "-T", "game.ld", "-o", "game.elf", "game.o");
+        if (!Tool.Run("ld", folder.Path, "-V").Output.Contains("elf_i386", StringComparison.Ordinal)) Assert.Skip("This linker makes no 32-bit files.");
+        Tool.Succeed("as", folder.Path, "--32", "-o", "game.o", "game.s");
+        Tool.Succeed("ld", folder.Path, "-m", "elf_i386", "-n", "-T", "game.ld", "-o", "game.elf", "game.o");
         return folder.Read("game.elf");
     }
 
