@@ -1,1 +1,3 @@
-System.Console.WriteLine("cartwright");
+using Cartwright.Cli;
+
+return CartwrightCommand.Run(args, Console.Out, Console.Error);

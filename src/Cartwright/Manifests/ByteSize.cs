@@ -52,9 +52,9 @@ public static class ByteSize
         _ => bytes.ToString(CultureInfo.InvariantCulture),
     };
 
-    /// <summary>Writes a size for a message: <c>0x80000 (512 KiB)</c>, or <c>0x123 (291 bytes)</c>.</summary>
+    /// <summary>Writes a size for a message: <c>0x080000 (512 KiB)</c>, or <c>0x000123 (291 bytes)</c>.</summary>
     /// <param name="bytes">The size in bytes.</param>
-    public static string Describe(long bytes) => string.Create(CultureInfo.InvariantCulture, $"0x{bytes:X} ({Words(bytes)})");
+    public static string Describe(long bytes) => string.Create(CultureInfo.InvariantCulture, $"0x{bytes:X6} ({Words(bytes)})");
 
     /// <summary>Writes a size in words: <c>512 KiB</c>, <c>291 bytes</c>.</summary>
     /// <param name="bytes">The size in bytes.</param>

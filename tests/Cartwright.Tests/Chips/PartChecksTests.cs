@@ -37,8 +37,8 @@ public sealed class PartChecksTests
         var finding = Assert.Single(Check("SST39SF010A", 5, 8, 512 * Kibi));
         Assert.Equal(PartFindings.TooSmall, finding.Rule);
         Assert.Equal(FindingSeverity.Error, finding.Severity);
-        Assert.Equal("U1: SST39SF010A holds 0x00020000 (131072) bytes, 0x00060000 (393216) bytes too few.", finding.Message);
-        Assert.Equal("a part of at least 0x00080000 (524288) bytes", finding.Expected);
+        Assert.Equal("U1: SST39SF010A holds 0x020000 (128 KiB), 0x060000 (384 KiB) too few.", finding.Message);
+        Assert.Equal("a part of at least 0x080000 (512 KiB)", finding.Expected);
         var proposed = Proposed(finding);
         Assert.Equal(5, proposed.Length);
         Assert.All(proposed, name => Assert.DoesNotContain(Check(name, 5, 8, 512 * Kibi), static other => other.Severity == FindingSeverity.Error));
@@ -48,7 +48,7 @@ public sealed class PartChecksTests
     public void Exactly_full_is_not_too_small_and_one_byte_more_is()
     {
         Assert.Empty(Check("SST39SF010A", 5, 8, 128 * Kibi));
-        Assert.Contains("0x00000001 (1) bytes too few", Assert.Single(Check("SST39SF010A", 5, 8, (128 * Kibi) + 1)).Message, StringComparison.Ordinal);
+        Assert.Contains("0x000001 (1 byte) too few", Assert.Single(Check("SST39SF010A", 5, 8, (128 * Kibi) + 1)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

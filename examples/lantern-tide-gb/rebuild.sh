@@ -1,0 +1,33 @@
+#!/bin/sh
+# Assembles this cart's programs from src/.
+#
+#   ./rebuild.sh [OUTDIR]       OUTDIR: default out/ beside this script
+#
+# The same sources give the same bytes, from whatever folder it is started.
+# Exit status: 0 built, 3 an assembler is missing, else the assembler's own.
+set -eu
+
+here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
+out=${1:-$here/out}
+
+for tool in sdasgb sdldgb; do
+    if ! command -v "$tool" >/dev/null 2>&1; then
+        echo "rebuild.sh: $tool is missing; install the package sdcc" >&2
+        exit 3
+    fi
+done
+
+mkdir -p -- "$out"
+out=$(CDPATH='' cd -- "$out" && pwd)
+work=$(mktemp -d)
+trap 'rm -rf -- "$work"' EXIT
+trap 'exit 1' HUP INT TERM
+cd -- "$work"
+
+for part in lantern draw font tiles tides; do
+    sdasgb -I"$here/src" -o "$part.rel" "$here/src/$part.s"
+done
+sdldgb -n -i -b _CODE=0x0150 -b _BANK_1=0x14000 \
+    lantern.ihx lantern.rel draw.rel font.rel tiles.rel tides.rel
+
+cp -- lantern.ihx "$out/"

@@ -1,0 +1,303 @@
+| LANTERN TIDE for the Mega Drive: the tiles.
+|
+| A tile is 8 x 8 pixels of 16 colours. A row is a long word, each of its eight
+| hexadecimal digits one pixel, so the numbers show the picture; 0 is see-through.
+
+	.global	tiles, tiles_longs
+
+	.macro	no_tiles count
+	.skip	\count * 32
+	.endm
+
+	.section .rodata, "a"
+
+tiles:
+	no_tiles 1		| 0x00: the empty sky
+
+	| wave crest (0x01)
+	.long	0x00000000
+	.long	0x00110000
+	.long	0x01221001
+	.long	0x12222112
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+
+	| water (0x02)
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+	.long	0x22222222
+
+	no_tiles 29		| 0x03-0x1F
+
+	| Letters stand at their ASCII codes. Only those the game prints are
+	| drawn; the others are blank until somebody needs them.
+
+	no_tiles 16		| 0x20-0x2F
+
+	| 0 (0x30)
+	.long	0x00111100
+	.long	0x01100010
+	.long	0x01100110
+	.long	0x01101010
+	.long	0x01110010
+	.long	0x01100010
+	.long	0x00111100
+	.long	0x00000000
+
+	no_tiles 1		| 0x31
+
+	| 2 (0x32)
+	.long	0x00111100
+	.long	0x01100010
+	.long	0x00000010
+	.long	0x00001100
+	.long	0x00110000
+	.long	0x01100000
+	.long	0x01111110
+	.long	0x00000000
+
+	no_tiles 3		| 0x33-0x35
+
+	| 6 (0x36)
+	.long	0x00111100
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x00111100
+	.long	0x00000000
+
+	no_tiles 10		| 0x37-0x40
+
+	| A (0x41)
+	.long	0x00111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01111110
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x00000000
+
+	no_tiles 2		| 0x42-0x43
+
+	| D (0x44)
+	.long	0x01111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01111100
+	.long	0x00000000
+
+	| E (0x45)
+	.long	0x01111110
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01111100
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01111110
+	.long	0x00000000
+
+	| F (0x46)
+	.long	0x01111110
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01111100
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x00000000
+
+	no_tiles 2		| 0x47-0x48
+
+	| I (0x49)
+	.long	0x00111100
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00111100
+	.long	0x00000000
+
+	no_tiles 1		| 0x4A
+
+	| K (0x4B)
+	.long	0x01100010
+	.long	0x01100100
+	.long	0x01101000
+	.long	0x01110000
+	.long	0x01101000
+	.long	0x01100100
+	.long	0x01100010
+	.long	0x00000000
+
+	| L (0x4C)
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01111110
+	.long	0x00000000
+
+	| M (0x4D)
+	.long	0x01100010
+	.long	0x01110110
+	.long	0x01101010
+	.long	0x01101010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x00000000
+
+	| N (0x4E)
+	.long	0x01100010
+	.long	0x01110010
+	.long	0x01101010
+	.long	0x01101010
+	.long	0x01100110
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x00000000
+
+	| O (0x4F)
+	.long	0x00111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x00111100
+	.long	0x00000000
+
+	| P (0x50)
+	.long	0x01111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01111100
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x00000000
+
+	| Q (0x51)
+	.long	0x00111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01101010
+	.long	0x01100100
+	.long	0x00111010
+	.long	0x00000000
+
+	| R (0x52)
+	.long	0x01111100
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01111100
+	.long	0x01101000
+	.long	0x01100100
+	.long	0x01100010
+	.long	0x00000000
+
+	| S (0x53)
+	.long	0x00111110
+	.long	0x01100000
+	.long	0x01100000
+	.long	0x00111100
+	.long	0x00000110
+	.long	0x00000110
+	.long	0x01111100
+	.long	0x00000000
+
+	| T (0x54)
+	.long	0x01111110
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00011000
+	.long	0x00000000
+
+	| U (0x55)
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x00111100
+	.long	0x00000000
+
+	no_tiles 1		| 0x56
+
+	| W (0x57)
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01100010
+	.long	0x01101010
+	.long	0x01101010
+	.long	0x01110110
+	.long	0x01100010
+	.long	0x00000000
+
+	no_tiles 3		| 0x58-0x5A
+
+
+	| The lantern's four quarters, column by column, as a sprite wants them.
+
+	| top left (0x5B)
+	.long	0x00000001
+	.long	0x00000010
+	.long	0x00000010
+	.long	0x00000111
+	.long	0x00001111
+	.long	0x00012222
+	.long	0x00012223
+	.long	0x00012233
+
+	| bottom left (0x5C)
+	.long	0x00012233
+	.long	0x00012233
+	.long	0x00012223
+	.long	0x00012222
+	.long	0x00001111
+	.long	0x00011111
+	.long	0x00000111
+	.long	0x00000000
+
+	| top right (0x5D)
+	.long	0x10000000
+	.long	0x01000000
+	.long	0x01000000
+	.long	0x11100000
+	.long	0x11110000
+	.long	0x22221000
+	.long	0x32221000
+	.long	0x33221000
+
+	| bottom right (0x5E)
+	.long	0x33221000
+	.long	0x33221000
+	.long	0x32221000
+	.long	0x22221000
+	.long	0x11110000
+	.long	0x11111000
+	.long	0x11100000
+	.long	0x00000000
+
+tiles_longs = (. - tiles) / 4

@@ -1,0 +1,106 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using Cartwright.Boards;
+using Cartwright.Findings;
+using Cartwright.Manifests;
+
+namespace Cartwright.Cli;
+
+/// <summary><c>cartwright boards</c></summary>
+internal static class BoardsVerb
+{
+    public static Verb Create(TextWriter output, TextWriter errors)
+    {
+        var words = new Argument<string[]>("words") { Description = "A board to show in full, or words to search for.", Arity = ArgumentArity.ZeroOrMore };
+        var json = Verb.JsonOption();
+        var verb = new Verb("boards", "Lists the boards of the catalogue, or shows one with its sites.", "cartwright boards", "cartwright boards md", "cartwright boards md-double-8bit") { words, json };
+        verb.SetAction(parsed => Run(parsed.GetValue(words) ?? [], parsed.GetValue(json), output, errors));
+        return verb;
+    }
+
+    private static int Run(string[] words, bool json, TextWriter output, TextWriter errors)
+    {
+        var found = words is [var id] && BoardCatalog.Find(id) is { } exact
+            ? [exact]
+            : BoardCatalog.All.Where(board => words.All(word => Matches(board, word))).ToList();
+        if (found.Count == 0)
+        {
+            errors.WriteLine($"cartwright: no board matches `{string.Join(' ', words)}`. {NearestName.Question(words[0], BoardCatalog.Ids)}");
+            return ExitCode.Refused;
+        }
+
+        if (json)
+        {
+            Json.Write(output, writer => WriteJson(writer, found));
+        }
+        else if (found.Count == 1)
+        {
+            WriteBoard(output, found[0]);
+        }
+        else
+        {
+            Columns.Write(output, "", [.. found.Select(static board => new[] { board.Id, board.Description })]);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static bool Matches(Board board, string word) =>
+        board.Id.Contains(word, StringComparison.OrdinalIgnoreCase) || board.Description.Contains(word, StringComparison.OrdinalIgnoreCase);
+
+    private static void WriteBoard(TextWriter output, Board board)
+    {
+        output.WriteLine(board.Id);
+        output.WriteLine(board.Description);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Bus: {board.BusWidth} bits, {board.BusVolts} V{(board.BusWidth == 16 ? ", " + BoardReader.Word(board.ByteOrder) : "")}"));
+        foreach (var (field, values) in board.Expects)
+        {
+            output.WriteLine($"Wired for: {field} {string.Join(" or ", values)}");
+        }
+
+        output.WriteLine("Sites");
+        Columns.Write(output, "  ", [.. board.Sites.Select(static site => new[]
+        {
+            site.Name, $"{site.Width} bits", BoardReader.Word(site.Lane), site.Region,
+            $"from 0x{site.Start:X6}", site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest", $"larger chip: {BoardReader.Word(site.Fill)}", site.Meaning ?? "",
+        })]);
+        if (board.Source is { } source)
+        {
+            output.WriteLine("Source: " + source);
+        }
+    }
+
+    private static void WriteJson(Utf8JsonWriter json, List<Board> boards)
+    {
+        json.WriteStartArray("boards");
+        foreach (var board in boards)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", board.Id);
+            json.WriteString("platform", board.Platform);
+            json.WriteString("description", board.Description);
+            json.WriteNumber("busWidth", board.BusWidth);
+            json.WriteString("byteOrder", BoardReader.Word(board.ByteOrder));
+            json.WriteNumber("busVolts", board.BusVolts);
+            json.WriteStartArray("sites");
+            foreach (var site in board.Sites)
+            {
+                json.WriteStartObject();
+                json.WriteString("site", site.Name);
+                json.WriteString("region", site.Region);
+                json.WriteNumber("width", site.Width);
+                json.WriteString("lane", BoardReader.Word(site.Lane));
+                json.WriteNumber("start", site.Start);
+                json.WriteString("fill", BoardReader.Word(site.Fill));
+                json.WriteString("meaning", site.Meaning);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

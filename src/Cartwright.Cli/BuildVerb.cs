@@ -1,0 +1,104 @@
+using System.Collections;
+using System.Collections.Immutable;
+using System.CommandLine;
+using Cartwright.Findings;
+using Cartwright.Manifests;
+
+namespace Cartwright.Cli;
+
+/// <summary><c>cartwright build</c></summary>
+internal static class BuildVerb
+{
+    public static Verb Create(TextWriter output, TextWriter errors)
+    {
+        var manifest = new Argument<string>("manifest") { Description = "The manifest, or its folder.", DefaultValueFactory = static _ => "cart.json" };
+        var set = new Option<string[]>("--set") { Description = "Overrides a key of the manifest: --set cart:revision=2. May be given several times.", HelpName = "key=value", AllowMultipleArgumentsPerToken = false };
+        var folder = new Option<string?>("--out") { Description = "Puts the files into this folder instead of the manifest's.", HelpName = "folder" };
+        var dryRun = new Option<bool>("--dry-run") { Description = "Does everything but write files." };
+        var json = Verb.JsonOption();
+        set.Validators.Add(static result =>
+        {
+            foreach (var word in result.Tokens.Where(static token => token.Value.IndexOf('=', StringComparison.Ordinal) <= 0))
+            {
+                result.AddError($"--set takes key=value, not `{word.Value}`; for example --set cart:revision=2.");
+            }
+        });
+        var verb = new Verb(
+            "build",
+            "Builds chip images, ROM file and record from a manifest.",
+            "cartwright build",
+            "cartwright build examples/lantern-tide-md/cart.json --out /tmp/cart",
+            "cartwright build --set cart:revision=2 --set images:wordOrder=programmer")
+        {
+            manifest, set, folder, dryRun, json,
+        };
+        verb.SetAction(parsed =>
+        {
+            var request = new BuildRequest(ManifestPath(parsed.GetRequiredValue(manifest)))
+            {
+                Overrides = new ManifestOverrides(Variables(), Settings(parsed.GetValue(set) ?? [])),
+                OutputFolder = parsed.GetValue(folder),
+            };
+            return Run(request, parsed.GetValue(dryRun), parsed.GetValue(json), output, errors);
+        });
+        return verb;
+    }
+
+    private static int Run(BuildRequest request, bool dryRun, bool json, TextWriter output, TextWriter errors)
+    {
+        var build = CartBuilder.Default.Build(request);
+        var result = build.HasErrors ? null : CartOutput.Write(build, dryRun);
+        var findings = build.Findings.AddRange(result?.Findings ?? []);
+        var failed = findings.Any(static finding => finding.Severity == FindingSeverity.Error);
+        if (json)
+        {
+            BuildReport.WriteJson(output, build, result, findings, dryRun);
+        }
+        else
+        {
+            foreach (var finding in findings)
+            {
+                errors.WriteLine(FindingText.Line(finding));
+            }
+
+            if (result is not null && !failed)
+            {
+                BuildReport.WriteText(output, build, result, dryRun);
+            }
+            else
+            {
+                errors.WriteLine("cartwright: nothing was written.");
+            }
+        }
+
+        return failed ? ExitCode.Refused : ExitCode.Done;
+    }
+
+    private static string ManifestPath(string path) => Directory.Exists(path) ? Path.Combine(path, "cart.json") : path;
+
+    private static ImmutableSortedDictionary<string, string> Settings(string[] words)
+    {
+        var settings = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var word in words)
+        {
+            var equals = word.IndexOf('=', StringComparison.Ordinal);
+            settings[word[..equals].Trim()] = word[(equals + 1)..];
+        }
+
+        return settings.ToImmutable();
+    }
+
+    private static ImmutableSortedDictionary<string, string> Variables()
+    {
+        var variables = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (DictionaryEntry variable in Environment.GetEnvironmentVariables())
+        {
+            if (variable is { Key: string name, Value: string value } && name.StartsWith(ManifestDocument.EnvironmentPrefix, StringComparison.OrdinalIgnoreCase))
+            {
+                variables[name] = value;
+            }
+        }
+
+        return variables.ToImmutable();
+    }
+}

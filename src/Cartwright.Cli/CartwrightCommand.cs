@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace Cartwright.Cli;
+
+/// <summary>The whole command line: parse, call, print.</summary>
+internal static class CartwrightCommand
+{
+    /// <summary>Runs the command.</summary>
+    /// <param name="arguments">The words after the command's name.</param>
+    /// <param name="output">Receives what was asked for.</param>
+    /// <param name="errors">Receives findings and faults.</param>
+    /// <returns>An <see cref="ExitCode"/>.</returns>
+    public static int Run(string[] arguments, TextWriter output, TextWriter errors)
+    {
+        // The commonest question of a script needs no parser.
+        if (arguments is ["--version"])
+        {
+            output.WriteLine(BuildRecord.Version);
+            return ExitCode.Done;
+        }
+
+        var parsed = Root(output, errors).Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+            {
+                errors.WriteLine($"cartwright: {error.Message}");
+            }
+
+            errors.WriteLine("cartwright: `cartwright --help` lists the verbs, `cartwright VERB --help` the options of one.");
+            return ExitCode.Refused;
+        }
+
+        return Invoke(parsed, output, errors, arguments);
+    }
+
+    private static int Invoke(ParseResult parsed, TextWriter output, TextWriter errors, string[] arguments)
+    {
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+        }
+#pragma warning disable CA1031 // The last line of defence: whatever failed, the user gets a sentence to report, not a stack trace.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            errors.WriteLine($"cartwright: this is a fault of cartwright {BuildRecord.Version} itself: {fault.GetType().Name}: {fault.Message}");
+            errors.WriteLine($"cartwright: please report it with the command line: {string.Join(' ', arguments)}");
+            return ExitCode.Failed;
+        }
+    }
+
+    private static RootCommand Root(TextWriter output, TextWriter errors)
+    {
+        var root = new RootCommand("Takes a homebrew game from assembled programs to chip images for a real cartridge.")
+        {
+            BuildVerb.Create(output, errors),
+            PlatformsVerb.Create(output, errors),
+            BoardsVerb.Create(output, errors),
+            PartsVerb.Create(output, errors),
+        };
+        var help = root.Options.OfType<HelpOption>().Single();
+        help.Aliases.Clear();
+        help.Description = "Shows this help.";
+        help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        root.Options.OfType<VersionOption>().Single().Description = "Shows the version.";
+        return root;
+    }
+}
