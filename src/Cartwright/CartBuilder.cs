@@ -33,7 +33,8 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             return new CartBuild([]);
         }
 
-        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.Settings, OutputFolder = source.OutputFolder(manifest, log) };
+        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        var build = new CartBuild([]) { Manifest = manifest, Board = board, Settings = request.Overrides.ByKey, OutputFolder = source.OutputFolder(manifest, log) };
         if (FindPlatform(manifest, log) is not { } platform)
         {
             return build;
@@ -56,10 +57,10 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             return build;
         }
 
-        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
         var chips = board is null ? [] : BuildChips(board, platform, manifest, cart, log);
-        build = build with { Cart = cart, Board = board, Chips = chips };
-        return build with { Files = CartOutput.Plan(build, log) };
+        build = build with { Cart = cart, Chips = chips };
+        var files = CartOutput.Plan(build, log);
+        return build with { Files = log.HasErrors ? [] : files };
     }
 
     private Platform? FindPlatform(CartManifest manifest, FindingLog log)
@@ -77,7 +78,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
 
     private static ImmutableArray<ChipImage> BuildChips(Board board, Platform platform, CartManifest manifest, CartView cart, FindingLog log)
     {
-        BoardChoice.Check(board, platform, manifest.Board, cart, log);
+        BoardChoice.Check(board, manifest.Board, [platform.Facts.Id, .. platform.Facts.Aliases], field => cart[field], log);
         return new ChipImageBuilder(board, manifest.Board, manifest.Images, log).Build(cart.Rom);
     }
 }

@@ -1,12 +1,15 @@
+using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Manifests;
-using Cartwright.Platforms;
 
 namespace Cartwright.Boards;
 
 /// <summary>Finds the board a manifest means, and holds it against the cart.</summary>
 public static class BoardChoice
 {
+    // The keys of `board` that describe no board.
+    private static readonly ImmutableArray<string> OtherKeys = ["use", "chips"];
+
     /// <summary>The board of the catalogue or the one described in the manifest.</summary>
     /// <param name="settings">What the manifest says.</param>
     /// <param name="ownId">Id for a board described in the manifest.</param>
@@ -14,7 +17,7 @@ public static class BoardChoice
     /// <returns>Null when there is none, or it is wrong.</returns>
     public static Board? Find(BoardSettings settings, string ownId, FindingLog log)
     {
-        var described = !settings.Section["sites"].IsAbsent;
+        var described = settings.Section.Names.Any(static name => !OtherKeys.Contains(name, StringComparer.OrdinalIgnoreCase));
         if (settings.Use is not { } use)
         {
             if (described)
@@ -28,7 +31,7 @@ public static class BoardChoice
 
         if (described)
         {
-            log.Add(BoardFindings.Contradiction, use.Place, "The manifest both uses a board of the catalogue and describes one.", "either `use` or `sites`");
+            log.Add(BoardFindings.Contradiction, use.Place, "The manifest both uses a board of the catalogue and describes one.", "either `use`, or `sites` and the other keys of a description");
         }
 
         var board = BoardCatalog.Find(use.Text);
@@ -42,21 +45,21 @@ public static class BoardChoice
 
     /// <summary>Holds a board against the cart it is to carry.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="platform">The cart's platform.</param>
     /// <param name="settings">What the manifest says.</param>
-    /// <param name="cart">The finished ROM.</param>
+    /// <param name="platform">The names of the cart's platform, its id first.</param>
+    /// <param name="header">The text of a header field; null for one the cart does not have.</param>
     /// <param name="log">Receives what is wrong.</param>
-    public static void Check(Board board, Platform platform, BoardSettings settings, CartView cart, FindingLog log)
+    public static void Check(Board board, BoardSettings settings, ImmutableArray<string> platform, Func<string, string?> header, FindingLog log)
     {
         var place = settings.Use?.Place ?? settings.Section.Place;
-        if (board.Platform is { } id && !string.Equals(id, platform.Facts.Id, StringComparison.OrdinalIgnoreCase))
+        if (board.Platform is { } id && !platform.Contains(id, StringComparer.OrdinalIgnoreCase))
         {
-            log.Add(BoardFindings.OtherPlatform, place, $"The board {board.Id} is for {id}, and the cart is for {platform.Facts.Id}.");
+            log.Add(BoardFindings.OtherPlatform, place, $"The board {board.Id} is for {id}, and the cart is for {platform[0]}.");
         }
 
         foreach (var (field, values) in board.Expects)
         {
-            if (cart[field] is { } value && !values.Contains(value, StringComparer.OrdinalIgnoreCase))
+            if (header(field) is { } value && !values.Contains(value, StringComparer.OrdinalIgnoreCase))
             {
                 log.Add(BoardFindings.NotWiredFor, place, $"The board {board.Id} is wired for `{field}` {string.Join(" or ", values)}, and the header says {value}.");
             }
