@@ -70,11 +70,15 @@ public static class BuildRecord
         json.WriteStartObject("settings");
         foreach (var (key, value) in build.Settings)
         {
-            json.WriteString(key, value);
+            json.WriteString(key, IsProgramPath(key) && Path.IsPathRooted(value) ? Path.GetFileName(value) : value);
         }
 
         json.WriteEndObject();
     }
+
+    // A machine's own folders say nothing about what was shipped.
+    private static bool IsProgramPath(string key) =>
+        key.StartsWith("programs:", StringComparison.OrdinalIgnoreCase) && key.EndsWith(":file", StringComparison.OrdinalIgnoreCase);
 
     private static void WriteInputs(Utf8JsonWriter json, CartBuild build)
     {

@@ -42,19 +42,17 @@ internal sealed class BuildSource(BuildRequest request)
             return Path.GetFullPath(stated);
         }
 
-        var folder = Path.Combine(Folder, manifest.Images.Folder);
         var step = Folder;
         foreach (var name in manifest.Images.Folder.Split('/', '\\'))
         {
-            step = Path.Combine(step, name);
+            step = Path.GetFullPath(Path.Combine(step, name));
             if (new DirectoryInfo(step).LinkTarget is { } target)
             {
                 log.Add(ManifestFindings.PathOutside, manifest.Images.FolderPlace, $"The output folder `{manifest.Images.Folder}` goes through a link: `{name}` leads to {target}.");
-                break;
             }
         }
 
-        return folder;
+        return step;
     }
 
     public ImmutableArray<BuildInput> ReadPrograms(CartManifest manifest, SegmentPlacer placer, FindingLog log) =>
@@ -75,20 +73,21 @@ internal sealed class BuildSource(BuildRequest request)
             return null;
         }
 
-        var shown = Path.IsPathRooted(name) ? Path.GetFileName(name) : name.Replace('\\', '/');
-        return new BuildInput(shown, ManifestWords.Word(program.Format), FileDigest.Of(bytes), placer.Place(entry, program));
+        return new BuildInput(entry.ShownName, ManifestWords.Word(program.Format), FileDigest.Of(bytes), placer.Place(entry, program));
     }
 
     private static ReadOnlyMemory<byte>? Cut(ProgramEntry entry, byte[] bytes, FindingLog log)
     {
         var length = entry.Length ?? bytes.Length - entry.Skip;
-        if (entry.Skip <= bytes.Length && length >= 0 && length <= bytes.Length - entry.Skip)
+        var isNothing = length == 0 && bytes.Length > 0;
+        if (!isNothing && entry.Skip <= bytes.Length && length >= 0 && length <= bytes.Length - entry.Skip)
         {
             return bytes.AsMemory((int)entry.Skip, (int)length);
         }
 
-        log.Add(RomFindings.SliceOutside, entry.Place,
-            $"{entry.File} has {ByteSize.Describe(bytes.Length)}; {ByteSize.Describe(Math.Max(0, length))} after the first {ByteSize.Describe(entry.Skip)} are not all in it.");
+        log.Add(RomFindings.SliceOutside, entry.Place, isNothing
+            ? $"{entry.File} has {ByteSize.Describe(bytes.Length)}, and nothing of it is taken: `skip` leaves out {ByteSize.Describe(entry.Skip)}."
+            : $"{entry.File} has {ByteSize.Describe(bytes.Length)}; {ByteSize.Describe(Math.Max(0, length))} after the first {ByteSize.Describe(entry.Skip)} are not all in it.");
         return null;
     }
 }

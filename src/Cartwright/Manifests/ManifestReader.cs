@@ -33,6 +33,8 @@ public static class ManifestReader
         return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images);
     }
 
+    private const string DefaultFolder = "dist";
+
     private static CartIdentity? ReadCart(ManifestSection section, FindingLog log)
     {
         var name = section.Text("name", log, required: true);
@@ -144,11 +146,12 @@ public static class ManifestReader
 
     private static ImageSettings ReadImages(ManifestSection section, FindingLog log)
     {
-        var folder = section.Text("folder", log)?.Text ?? "dist";
+        var folder = section.Text("folder", log)?.Text ?? DefaultFolder;
         var place = section["folder"].Place;
         if (LeadsOutside(folder))
         {
             log.Add(ManifestFindings.PathOutside, place, $"The output folder `{folder}` is not below the manifest's folder.");
+            folder = DefaultFolder;
         }
 
         var formats = section.Choices("formats", ManifestWords.ImageFormats, log);
