@@ -191,6 +191,16 @@ public sealed class CartOutputTests
     }
 
     [Fact]
+    public void An_input_is_not_replaced_through_a_link_to_the_output_folder()
+    {
+        using var bench = new CartBench(programs: "{ \"file\": \"src/lantern-tide.rom\", \"offset\": \"0x80\" }");
+        bench.Write("src/lantern-tide.rom", TestBytes.L(0x40));
+        Directory.CreateSymbolicLink(bench.In("link"), "src");
+        Assert.Contains("CW6004", bench.Run(output: bench.In("link")));
+        Assert.Equal(TestBytes.L(0x40), File.ReadAllBytes(bench.In("src/lantern-tide.rom")));
+    }
+
+    [Fact]
     public void The_manifest_is_an_input_too()
     {
         using var bench = new CartBench("\"images\": { \"folder\": \".\" }");
