@@ -37,7 +37,7 @@ public static class BuildRecord
         {
             json.WriteStartObject();
             json.WriteNumber("record", Form);
-            json.WriteString("cartwright", Version);
+            json.WriteString("cartwright", LibraryVersion.Text);
             WriteCart(json, build);
             WriteInputs(json, build);
             WriteRegions(json, build);
@@ -53,9 +53,6 @@ public static class BuildRecord
         stream.WriteByte((byte)'\n');
         return stream.ToArray();
     }
-
-    /// <summary>The version of this library.</summary>
-    public static string Version { get; } = typeof(BuildRecord).Assembly.GetName().Version!.ToString(3);
 
     private static void WriteCart(Utf8JsonWriter json, CartBuild build)
     {
