@@ -19,11 +19,11 @@ public static class TitleForm
 
     private static readonly SearchValues<byte> CodeLetters = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789"u8);
 
-    /// <summary>Whether there is a manufacturer code: stated, or there already and no title reaches into it.</summary>
+    /// <summary>Whether there is a manufacturer code: stated, or there already, and the title leaves the zero byte that marks it.</summary>
     /// <param name="context">What is known of the header.</param>
     public static bool HasCode(HeaderContext context) =>
         context["manufacturerCode"] is not null
-        || (context["title"] is null && GivenLength(context) <= ShortLength && LooksLikeCode(context.Held));
+        || (context["title"] is null && GivenLength(context) < ShortLength && LooksLikeCode(context.Held));
 
     /// <summary>Whether the last byte is a CGB flag: stated, or there already and no title has its 16th letter in it.</summary>
     /// <param name="context">What is known of the header, the manufacturer code among it.</param>
