@@ -32,6 +32,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
 
         var target = region is null ? new byte[table.Length] : region.Writable.Slice(start, table.Length);
         var before = target.ToArray();
+        context.Hold(Covered(region, start, before));
         var entries = ImmutableArray.CreateBuilder<HeaderEntry>();
         foreach (var field in table.Fields)
         {
@@ -53,6 +54,20 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     // What the program itself holds in a field; empty when no program covers it or what it holds says nothing.
     private static ReadOnlySpan<byte> Held(RegionImage? region, int start, int offset, ReadOnlySpan<byte> bytes, FieldCodec codec) =>
         region?.CoveringSegment(start + offset, bytes.Length) is null || codec.IsBlank(bytes, region.Fill) ? [] : bytes;
+
+    // The bytes of the header that programs hold, and zero between them.
+    private static byte[] Covered(RegionImage? region, int start, byte[] before)
+    {
+        var covered = new byte[before.Length];
+        foreach (var segment in region?.Coverage ?? [])
+        {
+            var first = (int)Math.Clamp(segment.Offset - start, 0, before.Length);
+            var end = (int)Math.Clamp(segment.End - start, first, before.Length);
+            before.AsSpan(first, end - first).CopyTo(covered.AsSpan(first));
+        }
+
+        return covered;
+    }
 
     private EntryOrigin Settle(HeaderField field, Span<byte> bytes, ReadOnlySpan<byte> theirs)
     {
