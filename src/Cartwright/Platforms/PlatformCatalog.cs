@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
+using Cartwright.Platforms.MegaDrive;
 
 namespace Cartwright.Platforms;
 
@@ -28,5 +29,6 @@ public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
     /// <summary>The platforms built in.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
+        new MegaDrivePlatform(),
     ]);
 }
