@@ -21,7 +21,7 @@ internal static class ProgramOrder
         if (Recognise(cart) is { } rule)
         {
             var first = First(cart)!;
-            log.Add(rule, first.Place, $"{first.Program} shows SEGA where a header begins only when it is put in another order, or moved.");
+            log.Add(rule, first.Place, $"{first.Program} does not show SEGA at 0x{MegaDriveHeader.Start:X6}, where the header begins, but has the letters where another order of bytes puts them.");
         }
     }
 
