@@ -214,6 +214,8 @@ public sealed class FindingTests
 
     [Theory]
     [InlineData(0x200000, "8KiB battery odd", null)]
+    [InlineData(0x200000, "8KiB battery even", null)]
+    [InlineData(0x200002, "8KiB battery even", "CW4249")]
     [InlineData(0x400000, "8KiB battery odd", "CW4249")]
     [InlineData(0x300000, "64KiB volatile word", "CW4249")]
     [InlineData(0x300000, "512KiB battery word at $380000", null)]
