@@ -96,7 +96,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             return origin;
         }
 
-        if (Decide(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place) == EntryOrigin.Image)
+        // Nobody asked for a default, so it gives way to what the program's author wrote.
+        if (origin == EntryOrigin.Default || ProgramWins(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place))
         {
             return EntryOrigin.Image;
         }
@@ -139,19 +140,19 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
     }
 
-    private EntryOrigin Decide(HeaderField field, EntryOrigin origin, string ours, string theirs, SourcePlace where)
+    private bool ProgramWins(HeaderField field, EntryOrigin origin, string ours, string theirs, SourcePlace where)
     {
         var both = $"The program holds `{theirs}` where the header's `{field.Name}` is `{ours}`";
         var keep = settings.Keep;
         if (keep.All == true || keep.Names(field.Name))
         {
             log.Add(origin == EntryOrigin.WorkedOut ? HeaderFindings.KeptWrong : HeaderFindings.KeptOther, where, both + "; the program's bytes are kept.");
-            return EntryOrigin.Image;
+            return true;
         }
 
         var told = keep.All == false || origin == EntryOrigin.WorkedOut;
         log.Add(told ? HeaderFindings.WrittenOver : HeaderFindings.Clash, where, both + (told ? "; it was written over." : "."));
-        return origin;
+        return false;
     }
 
     private static bool Equal(HeaderField field, ReadOnlySpan<byte> ours, ReadOnlySpan<byte> theirs)

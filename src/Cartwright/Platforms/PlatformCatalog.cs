@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
+using Cartwright.Platforms.MegaDrive;
 
 namespace Cartwright.Platforms;
 
@@ -29,5 +30,6 @@ public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
     public static PlatformCatalog BuiltIn { get; } = new(
     [
         new GameBoy.GameBoyPlatform(),
+        new MegaDrivePlatform(),
     ]);
 }
