@@ -74,7 +74,11 @@ public static class SnesHeader
         Same(context["developerId"], SnesValues.Extended) || ExtendedNames.Any(name => context[name] is not null);
 
     private static bool UsesExtended(HeaderContext context) =>
-        ExtendedNames.Any(name => context[name] is not null) || context["chipsetSubtype"] is not null || IsCustom(context);
+        ExtendedNames.Any(name => context[name] is not null) || ((context["chipsetSubtype"] is not null || IsCustom(context)) && !IsEarly(context["title"]));
+
+    // The early form marks itself by a zero behind the title, which makes the title no text.
+    private static bool IsEarly(string? title) =>
+        title is not null && title.StartsWith("hex ", StringComparison.Ordinal) && title.EndsWith("00", StringComparison.Ordinal);
 
     private static bool IsCustom(HeaderContext context) => SnesValues.IsCustom(Chipset(context["chipset"]));
 

@@ -112,11 +112,10 @@ internal static class SnesProgramCheck
     {
         foreach (var (offset, length) in Hidden(mapping))
         {
-            if (offset + length <= region.Length
-                && region.CoveringSegment(offset, length) is { } segment
-                && region.Bytes.Span.Slice(offset, length).ContainsAnyExcept(region.Fill))
+            var end = Math.Min(offset + length, region.Length);
+            if (region.CoveringSegment(offset, length) is { } segment && region.Bytes.Span[offset..end].ContainsAnyExcept(region.Fill))
             {
-                log.Add(SnesFindings.HiddenBytes, segment.Place, $"The console never sees 0x{offset:X6}-0x{offset + length - 1:X6} of the ROM, and {segment.Program} has bytes there.");
+                log.Add(SnesFindings.HiddenBytes, segment.Place, $"The console never sees 0x{offset:X6}-0x{end - 1:X6} of the ROM, and {segment.Program} has bytes there.");
             }
         }
     }

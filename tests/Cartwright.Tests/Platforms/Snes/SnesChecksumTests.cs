@@ -108,7 +108,7 @@ public sealed class SnesChecksumTests
         }
     }
 
-    // Seen in 44 of 80 homebrew images: letters where the pair belongs.
+    // Common practice: a template has letters where the pair belongs.
     [Fact]
     public void Letters_in_place_of_the_pair_are_mended_and_told()
     {

@@ -250,7 +250,6 @@ public sealed class SnesFindingTests
         AssertOnly(bench, told ? SnesFindings.GameCodeRegion : null);
     }
 
-    // Seen in 3 of 80 homebrew images.
     [Fact]
     public void A_title_filled_up_with_zeros_is_noted()
     {
@@ -291,6 +290,14 @@ public sealed class SnesFindingTests
         var bench = SnesBench.Clean(SnesMapping.Named(mapping)).Program("rom", offset, TestBytes.All(0x55, length));
         bench.Assemble();
         AssertOnly(bench, hidden ? SnesFindings.HiddenBytes : null);
+    }
+
+    [Fact]
+    public void A_rom_that_ends_behind_work_ram_is_told_too()
+    {
+        var bench = SnesBench.Clean(SnesMapping.Exlorom).Program("rom", 0x7F0000, TestBytes.All(0x55, 1)).Size("rom", 0x7F8000);
+        bench.Assemble();
+        Assert.Equal(1, bench.Count(SnesFindings.HiddenBytes));
     }
 
     [Theory]

@@ -213,6 +213,22 @@ public sealed class SnesHeaderTests
     }
 
     [Fact]
+    public void A_kept_early_form_stays_early()
+    {
+        var bench = SnesBench.Clean(SnesMapping.Lorom, bank =>
+        {
+            SnesBench.ForeignHeader(0x20).AsSpan(0, 0x20).CopyTo(bank.AsSpan(0x7FC0));
+            bank[0x7FBF] = 0x10;
+            bank[0x7FD4] = 0x00;
+            bank[0x7FD6] = 0xF3;
+        }).Keep(true);
+        var rom = bench.Assemble().Rom();
+        Assert.Equal(0x00, rom[0x7FDA]);
+        Assert.Equal(0x10, rom[0x7FBF]);
+        Assert.Equal(0, bench.Count(SnesFindings.ExtendedIgnored));
+    }
+
+    [Fact]
     public void Title_and_version_come_from_the_cart()
     {
         var cart = new RomBench(new SnesPlatform()) { Title = "Lantern Tide", Revision = "2" }.Program("rom", 0, SnesBench.Bank(SnesMapping.Lorom)).Assemble();
