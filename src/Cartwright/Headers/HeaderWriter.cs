@@ -119,7 +119,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
 
         var worked = field.WorkOut?.Invoke(context);
-        var text = worked ?? field.Default;
+        var text = worked ?? field.DefaultFrom?.Invoke(context) ?? field.Default;
         return (text is null ? null : new ManifestValue(text, place with { Key = "header:" + field.Name }), worked is null ? EntryOrigin.Default : EntryOrigin.WorkedOut);
     }
 

@@ -31,5 +31,6 @@ public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
     [
         new GameBoy.GameBoyPlatform(),
         new MegaDrivePlatform(),
+        new Snes.SnesPlatform(),
     ]);
 }
