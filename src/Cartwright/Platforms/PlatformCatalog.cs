@@ -28,5 +28,6 @@ public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
     /// <summary>The platforms built in.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
+        new Nes.NesPlatform(),
     ]);
 }
