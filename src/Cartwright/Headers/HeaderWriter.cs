@@ -47,8 +47,21 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             }
         }
 
+        TellAbsent(table, entries);
         var checksums = WriteChecksums(table, region, start, before);
         return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
+    }
+
+    // Rows of one name may stand for each other, so that the name counts and not the row.
+    private void TellAbsent(HeaderTable table, ImmutableArray<HeaderEntry>.Builder entries)
+    {
+        foreach (var name in table.Fields.Where(static field => field.When is not null).Select(static field => field.Name).Distinct())
+        {
+            if (settings[name] is { } stated && !entries.Any(entry => entry.Field.Name == name))
+            {
+                log.Add(HeaderFindings.NotHere, stated.Place, $"With the other values of this header there is no field `{name}`.");
+            }
+        }
     }
 
     // What the program itself holds in a field; empty when no program covers it or what it holds says nothing.

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
-using Cartwright.Platforms.MegaDrive;
 
 namespace Cartwright.Platforms;
 
@@ -30,7 +29,8 @@ public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
     public static PlatformCatalog BuiltIn { get; } = new(
     [
         new GameBoy.GameBoyPlatform(),
-        new MegaDrivePlatform(),
+        new MegaDrive.MegaDrivePlatform(),
+        new Nes.NesPlatform(),
         new Snes.SnesPlatform(),
     ]);
 }
