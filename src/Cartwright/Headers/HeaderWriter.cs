@@ -109,8 +109,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             return origin;
         }
 
-        // Nobody asked for a default, so it gives way to what the program's author wrote.
-        if (origin == EntryOrigin.Default || ProgramWins(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place))
+        // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place))
         {
             return EntryOrigin.Image;
         }

@@ -19,11 +19,14 @@ public sealed class HeaderTextTests
         }
     }
 
-    /// <summary>Fails unless the text of a field's bytes, written back, gives the bits the field owns.</summary>
+    /// <summary>Fails unless the text of a field's bytes, written back, gives the bits the field owns; a row that owns none has nothing to write.</summary>
     internal static void AssertRestored(HeaderField field, byte[] bytes)
     {
         var mask = new byte[field.Length];
         field.Codec.Mask(mask);
+        if (!mask.AsSpan().ContainsAnyExcept((byte)0))
+            return;
+
         var text = field.Codec.Read(bytes);
         var back = new byte[field.Length];
         Assert.Null(field.Codec.Write(text, back));

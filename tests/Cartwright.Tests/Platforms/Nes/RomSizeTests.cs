@@ -63,7 +63,7 @@ public sealed class RomSizeTests
     public void A_size_without_a_code_says_the_next_that_has_one()
     {
         var finding = Assert.Single(Bench("mmc3", 72 * K, 8 * K, 8 * K).Size("prg", 72 * K).Of(HeaderFindings.BadValue));
-        Assert.Contains("0x12000 (72 KiB)", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("0x012000 (72 KiB)", finding.Message, StringComparison.Ordinal);
         Assert.Contains("80KiB", finding.Message, StringComparison.Ordinal);
     }
 
