@@ -76,14 +76,14 @@ public static class BuildRecord
     private static void WriteInputs(Utf8JsonWriter json, CartBuild build)
     {
         json.WriteStartArray("inputs");
-        foreach (var input in build.Inputs)
+        foreach (var input in build.Inputs.DistinctBy(static input => input.File))
         {
             json.WriteStartObject();
             json.WriteString("file", input.File);
             json.WriteString("format", input.Format ?? "manifest");
             WriteDigest(json, input.Digest);
             json.WriteStartArray("placed");
-            foreach (var segment in input.Placed)
+            foreach (var segment in build.Cart!.Rom.Regions.SelectMany(static region => region.Coverage).Where(segment => segment.Program == input.File))
             {
                 json.WriteStartObject();
                 json.WriteString("region", segment.Region);

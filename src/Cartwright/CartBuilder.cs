@@ -40,8 +40,8 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         }
 
         var layout = platform.Layout(manifest.Header);
-        var placer = new SegmentPlacer(layout.Regions, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
-        var programs = source.ReadPrograms(manifest, placer, log);
+        var placer = new SegmentPlacer(layout.Regions, layout.Places, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
+        var programs = source.ReadPrograms(manifest, platform, placer, log);
         var parts = new RomRequest([.. programs.SelectMany(static program => program.Placed)], manifest.Header)
         {
             Title = manifest.Cart.Title,
