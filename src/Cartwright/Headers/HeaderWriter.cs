@@ -47,8 +47,21 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             }
         }
 
+        TellAbsent(table, entries);
         var checksums = WriteChecksums(table, region, start, before);
         return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
+    }
+
+    // Rows of one name may stand for each other, so that the name counts and not the row.
+    private void TellAbsent(HeaderTable table, ImmutableArray<HeaderEntry>.Builder entries)
+    {
+        foreach (var name in table.Fields.Where(static field => field.When is not null).Select(static field => field.Name).Distinct())
+        {
+            if (settings[name] is { } stated && !entries.Any(entry => entry.Field.Name == name))
+            {
+                log.Add(HeaderFindings.NotHere, stated.Place, $"With the other values of this header there is no field `{name}`.");
+            }
+        }
     }
 
     // What the program itself holds in a field; empty when no program covers it or what it holds says nothing.
@@ -96,7 +109,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             return origin;
         }
 
-        if (Decide(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place) == EntryOrigin.Image)
+        // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place))
         {
             return EntryOrigin.Image;
         }
@@ -118,7 +132,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
 
         var worked = field.WorkOut?.Invoke(context);
-        var text = worked ?? field.Default;
+        var text = worked ?? field.DefaultFrom?.Invoke(context) ?? field.Default;
         return (text is null ? null : new ManifestValue(text, place with { Key = "header:" + field.Name }), worked is null ? EntryOrigin.Default : EntryOrigin.WorkedOut);
     }
 
@@ -139,19 +153,19 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
     }
 
-    private EntryOrigin Decide(HeaderField field, EntryOrigin origin, string ours, string theirs, SourcePlace where)
+    private bool ProgramWins(HeaderField field, EntryOrigin origin, string ours, string theirs, SourcePlace where)
     {
         var both = $"The program holds `{theirs}` where the header's `{field.Name}` is `{ours}`";
         var keep = settings.Keep;
         if (keep.All == true || keep.Names(field.Name))
         {
             log.Add(origin == EntryOrigin.WorkedOut ? HeaderFindings.KeptWrong : HeaderFindings.KeptOther, where, both + "; the program's bytes are kept.");
-            return EntryOrigin.Image;
+            return true;
         }
 
         var told = keep.All == false || origin == EntryOrigin.WorkedOut;
         log.Add(told ? HeaderFindings.WrittenOver : HeaderFindings.Clash, where, both + (told ? "; it was written over." : "."));
-        return origin;
+        return false;
     }
 
     private static bool Equal(HeaderField field, ReadOnlySpan<byte> ours, ReadOnlySpan<byte> theirs)

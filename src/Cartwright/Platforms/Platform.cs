@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Manifests;
+using Cartwright.Roms;
 
 namespace Cartwright.Platforms;
 
@@ -26,6 +27,13 @@ public abstract class Platform
     /// <summary>Ending of the exchange file, without the dot.</summary>
     /// <param name="cart">The finished ROM.</param>
     public abstract string Extension(CartView cart);
+
+    /// <summary>Checks of the programs before regions are made of them, such as a container header left in front: it would push the region past every size.</summary>
+    /// <param name="segments">The programs' bytes at their places.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    public virtual void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log)
+    {
+    }
 
     /// <summary>Checks that need more than one field: vectors, traps the bytes can show.</summary>
     /// <param name="cart">The finished ROM.</param>

@@ -29,5 +29,8 @@ public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
     public static PlatformCatalog BuiltIn { get; } = new(
     [
         new GameBoy.GameBoyPlatform(),
+        new MegaDrive.MegaDrivePlatform(),
+        new Nes.NesPlatform(),
+        new Snes.SnesPlatform(),
     ]);
 }

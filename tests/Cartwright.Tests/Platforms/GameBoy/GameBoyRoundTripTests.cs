@@ -55,33 +55,36 @@ public sealed class GameBoyRoundTripTests
         for (var seed = 0; seed < 400; seed++)
             compared += AssertSameAgain(program, new Random(seed)) ? 1 : 0;
 
-        Assert.InRange(compared, 300, 400);
+        Assert.InRange(compared, 150, 400);
     }
 
-    // False for what no reader can tell: a code right behind 11 letters reads as a title of 15, of which the program holds a part to keep.
+    // False where nobody has decided between program and manifest, which is no build at all, and for what no reader can tell: a code right behind 11 letters reads as a title of 15, of which the program holds a part to keep.
     private static bool AssertSameAgain(string program, Random random)
     {
         var bytes = Make(program, random);
         var settings = Settings(random);
         bool? keep = random.Next(3) switch { 0 => true, 1 => false, _ => null };
         var title = random.Next(2) == 0 ? null : Letters(random, 16);
-        var first = Build(bytes, title, keep, settings);
+        if (Build(bytes, title, keep, settings) is not { } first)
+            return false;
+
         if (keep == true && settings.ContainsKey("manufacturerCode") && !TitleForm.LooksLikeCode(first.AsSpan(0x100)))
             return false;
 
         var read = GameBoyChecksumTests.Read(first).Entries.ToDictionary(entry => entry.Field.Name, entry => entry.Text);
-        var second = Build(bytes, title, keep, read);
+        var second = Build(bytes, title, keep, read)!;
         Assert.True(first.AsSpan().SequenceEqual(second), string.Join(", ", settings.Select(row => $"{row.Key}={row.Value}")) + $" title={title} keep={keep}");
         return true;
     }
 
-    private static byte[] Build(byte[] program, string? title, bool? keep, Dictionary<string, string> settings)
+    private static byte[]? Build(byte[] program, string? title, bool? keep, Dictionary<string, string> settings)
     {
         var bench = new RomBench(new GameBoyPlatform()) { Title = title }.Program("rom", 0, program).Keep(keep);
         foreach (var (field, text) in settings)
             bench.Header(field, text);
 
-        return bench.TryAssemble()!.Bytes("rom").ToArray();
+        var rom = bench.TryAssemble()!.Bytes("rom").ToArray();
+        return bench.Codes().Contains(HeaderFindings.Clash.Code) ? null : rom;
     }
 
     private static byte[] Make(string program, Random random)
