@@ -24,7 +24,8 @@ internal static class FieldText
         var length = field.Length.ToString(CultureInfo.InvariantCulture);
         return !mask.AsSpan().ContainsAnyExcept((byte)0xFF) ? length
             : !mask.AsSpan().ContainsAnyExcept((byte)0) ? length + ", no bits of its own"
-            : length + ", bits " + (mask.Length == 1 ? Bits(mask[0]) : string.Join(" and ", mask.Select(Within).OfType<string>()));
+            : length + (System.Numerics.BitOperations.IsPow2(mask[0]) && mask.Length == 1 ? ", bit " : ", bits ")
+                + (mask.Length == 1 ? Bits(mask[0]) : string.Join(" and ", mask.Select(Within).OfType<string>()));
     }
 
     /// <summary>Where the value comes from when the manifest's <c>header</c> does not state it.</summary>
@@ -43,22 +44,32 @@ internal static class FieldText
             ways.Add("worked out");
         }
 
-        ways.Add(field.Default switch
+        if (field.DefaultFrom is not null)
         {
-            null when field.Required => "required",
-            null => container ? "zero" : "the program's bytes",
-            "" => "blank",
-            { } text => Code(text),
-        });
-        return string.Join(", else ", ways);
+            ways.Add("from other fields");
+        }
+
+        if (field.Default is { } text)
+        {
+            ways.Add(text.Length == 0 ? "blank" : Code(text));
+        }
+
+        if (ways.Count == 0)
+        {
+            ways.Add(field.Required ? "nothing" : container ? "zero" : "the program's bytes");
+        }
+
+        return string.Join(", else ", ways) + (field.Required ? " (required)" : "");
     }
 
     /// <summary>What may be written, without the words where they are listed.</summary>
     /// <param name="codec">The field's codec.</param>
     public static string Value(FieldCodec codec)
     {
-        var words = string.Join(", ", codec.Names.Select(static row => row.Name).Distinct());
-        return words.Length == 0 ? codec.Expected : codec.Expected.Replace(words, "those below", StringComparison.Ordinal);
+        var words = string.Join(", ", codec.Names.Select(static row => row.Name));
+        return words.Length == 0 ? codec.Expected : codec.Expected
+            .Replace("one of " + words, "one of the words below", StringComparison.Ordinal)
+            .Replace("one of the sizes " + words, "one of the sizes below", StringComparison.Ordinal);
     }
 
     private static string? Within(byte mask, int index) => mask == 0 ? null : $"{Bits(mask)} of byte {index.ToString(CultureInfo.InvariantCulture)}";

@@ -66,24 +66,7 @@ internal static class HeaderPart
         page.List(values.Select(static pair => $"Value{pair.Variants}: {Value(pair.Item.Codec)}.").Append($"Source: {VariantText.Join(row, static field => field.Source)}."));
         foreach (var (field, variants) in values)
         {
-            WriteWords(page, field.Codec.Names, variants);
-        }
-    }
-
-    private static void WriteWords(MarkdownPage page, ImmutableArray<NamedValue> words, string variants)
-    {
-        if (words.Any(static row => row.Meaning is not null))
-        {
-            if (variants.Length > 0)
-            {
-                page.Paragraph(variants.Trim() + ":");
-            }
-
-            page.AlignedTable(["value", "word", "meaning"], words.Select(static row => ImmutableArray.Create(Number(row), Code(row.Name), row.Meaning ?? "")));
-        }
-        else if (!words.IsEmpty)
-        {
-            page.Paragraph($"Words{variants}: {string.Join(", ", words.Select(static row => $"{Code(row.Name)} = {Number(row)}"))}.");
+            WordList.Write(page, "Words" + variants, field.Codec.Names, numbers: field.Codec is NumberCodec);
         }
     }
 
@@ -124,6 +107,4 @@ internal static class HeaderPart
     private static string Offset(int offset, int? start) => start is { } first ? Hex(first + offset, 4) : "+" + Hex(offset, 2);
 
     private static string Order(ChecksumRow checksum) => checksum.Length == 1 ? "" : checksum.Order == ByteOrder.BigEndian ? ", high byte first" : ", low byte first";
-
-    private static string Number(NamedValue row) => Hex((long)row.Value, 2);
 }

@@ -60,7 +60,7 @@ public static class PlatformPage
             page.Heading(3, option.Name);
             page.Paragraph(option.Meaning);
             page.List([$"When not stated: {Code(option.Default)}", $"Source: {option.Source}."]);
-            page.AlignedTable(["word", "meaning"], option.Values.Select(static value => ImmutableArray.Create(Code(value.Name), value.Meaning ?? "")));
+            WordList.Write(page, "Words", option.Values, numbers: false);
         }
     }
 

@@ -9,6 +9,11 @@ public static class PlatformPages
     private const string Head = """
         What Cartwright knows of each platform: addresses, sizes, header fields, checksums, save memory and what commonly goes wrong.
         This page is generated from the same tables that build a cart; `cartwright platforms NAME` prints one of them.
+
+        The column *when not stated* says what a header field holds when the manifest's `header` does not name it. A value that is a mere default gives
+        way to what a program itself holds there. What is worked out is written over the program's bytes unless `header:keep` keeps them, and a checksum
+        unless `header:keep` names it.
+
         A fact whose source says "from memory" was not seen in a document and is never the reason of an error.
         """;
 

@@ -28,17 +28,17 @@ public sealed class PlatformPageTests
     public void The_place_of_a_header_is_told(string line) => Assert.Contains(line, Lines());
 
     [Theory]
-    [InlineData("| title | +0x00 | 16 | `cart.title`, else required |")]
-    [InlineData("| speed | +0x10 | 1, bits 4 | `slow` |")]
+    [InlineData("| title | +0x00 | 16 | `cart.title` (required) |")]
+    [InlineData("| speed | +0x10 | 1, bit 4 | `slow` |")]
     [InlineData("| battery | +0x10 | 1, bits 7, 1-0 | `false` |")]
-    [InlineData("| romSize | +0x11 | 1 | worked out, else the program's bytes |")]
+    [InlineData("| romSize | +0x11 | 1 | worked out |")]
     [InlineData("| revision | +0x12 | 1 | `cart.revision`, else `1` (low); `cart.revision`, else `2` (high) |")]
     [InlineData("| mark | 0x0000 | 4 | zero |")]
     public void A_row_is_told_once_with_what_differs_between_layouts(string line) => Assert.Contains(Squeeze(line), Lines().Select(Squeeze));
 
     [Theory]
     [InlineData("Speed | grade.")]
-    [InlineData("- Value: one of those below, or the raw value such as 0x1B.")]
+    [InlineData("- Value: one of the words below, or the raw value such as 0x1B.")]
     [InlineData("| 0x01  | `fast` | 120 ns |")]
     [InlineData("Words: `false` = 0x00, `true` = 0x01.")]
     [InlineData("Words: `32KiB` = 0x00, `64KiB` = 0x01.")]

@@ -12,6 +12,9 @@ internal sealed class SamplePlatform : Platform
 {
     private const string Source = "Sample handbook";
 
+    private static HeaderTable Container { get; } = new("sample container", null, new HeaderAnchor(0), 4,
+        [new("mark", 0, 4, new BytesCodec(4), "The mark.", Source)]);
+
     public static PlatformCatalog Catalog { get; } = new([new SamplePlatform()]);
 
     public override PlatformFacts Facts { get; } = new("sample", "Sample Console")
@@ -33,7 +36,7 @@ internal sealed class SamplePlatform : Platform
 
     public override ImmutableArray<PlatformLayout> Layouts { get; } = [Make("low", 0x100, "1"), Make("high", 0x8100, "2")];
 
-    public override PlatformLayout Layout(HeaderSettings settings) => Layouts[0];
+    public override PlatformLayout Layout(HeaderSettings settings) => Layouts.First(layout => layout.Variant == Word(settings, Options[0]));
 
     public override string Extension(CartView cart) => "smp";
 
@@ -58,9 +61,6 @@ internal sealed class SamplePlatform : Platform
             new("sum", 0x1E, 2, ByteOrder.LittleEndian, static _ => 0, "sum of all bytes", Source) { Enforced = true, Covers = ["other"] },
         ],
     };
-
-    private static HeaderTable Container { get; } = new("sample container", null, new HeaderAnchor(0), 4,
-        [new("mark", 0, 4, new BytesCodec(4), "The mark.", Source)]);
 
     private sealed class SampleAddresses : AddressMap
     {

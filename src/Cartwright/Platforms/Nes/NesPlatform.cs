@@ -21,6 +21,9 @@ public sealed class NesPlatform : Platform
     public override PlatformFacts Facts => NesFacts.Instance;
 
     /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => NesFindings.All;
+
+    /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Container];
 
     /// <inheritdoc/>

@@ -22,6 +22,9 @@ public sealed class SnesPlatform : Platform
     public override PlatformFacts Facts => SnesFacts.All;
 
     /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => SnesFindings.All;
+
+    /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Mapping, Battery];
 
     /// <inheritdoc/>

@@ -5,10 +5,10 @@ using Cartwright.Findings;
 using Cartwright.Manifests;
 using Xunit;
 
-namespace Cartwright.Tests.Manifests;
+namespace Cartwright.Tests.Documents;
 
 /// <summary>Holds the table of keys against the readers: what the table lists is read, and read as the table says.</summary>
-public sealed class ManifestKeysTests
+public sealed class KeyTableTests
 {
     // Only editors look at the first. Any text or list is right for the other, so that no value can be refused; it has a test of its own.
     private static readonly string[] NeverRefused = ["$schema", "board:expects:*"];
@@ -60,7 +60,10 @@ public sealed class ManifestKeysTests
     [MemberData(nameof(Numbers))]
     public void The_numbers_of_the_table_are_those_the_reader_takes(string pattern)
     {
-        bool Takes(string number) => Read(pattern, number).Count == Read(pattern, Row(pattern).Words[0]).Count;
+        // Bus and chip must fit each other, so that a width is judged beside every width the other can have.
+        bool Takes(string number) =>
+            Row("board:busWidth").Words.Any(bus => Row("board:sites:#:width").Words.Any(width =>
+                Read(("board:busWidth", bus), ("board:sites:#:width", width), (pattern, number)).Count == 0));
         Assert.Equal(Row(pattern).Words, Enumerable.Range(0, 40).Select(number => number.ToString(System.Globalization.CultureInfo.InvariantCulture)).Where(Takes));
     }
 
@@ -89,10 +92,12 @@ public sealed class ManifestKeysTests
     private static string Key(string pattern) => pattern.Replace('#', '0').Replace('*', 'x');
 
     // The findings of both readers, for a manifest with this value at this key.
-    private static List<Finding> Read(string pattern, JsonNode value)
+    private static List<Finding> Read(string pattern, JsonNode value) => Read((pattern, value));
+
+    private static List<Finding> Read(params (string Pattern, JsonNode Value)[] values)
     {
         var log = new FindingLog();
-        var text = Text(pattern, value);
+        var text = Text(values);
         ManifestReader.Read("cart.json", text, ManifestOverrides.None, log);
         var board = ManifestDocument.Read("cart.json", text, ManifestOverrides.None, log)!.Root["board"];
         BoardReader.Read(board, "own", log);
@@ -101,9 +106,9 @@ public sealed class ManifestKeysTests
     }
 
     private static ManifestDocument Document(string pattern, JsonNode value) =>
-        ManifestDocument.Read("cart.json", Text(pattern, value), ManifestOverrides.None, new FindingLog())!;
+        ManifestDocument.Read("cart.json", Text((pattern, value)), ManifestOverrides.None, new FindingLog())!;
 
-    private static byte[] Text(string pattern, JsonNode value)
+    private static byte[] Text(params (string Pattern, JsonNode Value)[] values)
     {
         var root = JsonNode.Parse("""
             {
@@ -112,18 +117,26 @@ public sealed class ManifestKeysTests
               "board": { "sites": [ { "site": "U1" } ] }
             }
             """)!;
-        var node = root;
+        foreach (var (pattern, value) in values)
+        {
+            Put(root, pattern, value.DeepClone());
+        }
+
+        return Encoding.UTF8.GetBytes(root.ToJsonString());
+    }
+
+    private static void Put(JsonNode node, string pattern, JsonNode value)
+    {
         var parts = Key(pattern).Split(':');
         for (var i = 0; i < parts.Length - 1; i++)
         {
-            node = Step(node, parts[i], pattern.Split(':')[i + 1] == "#");
+            node = Step(node, parts[i], list: parts[i + 1] == "0");
         }
 
         if (node is JsonArray list)
-            list.Add(value.DeepClone());
+            list.Add(value);
         else
-            node[parts[^1]] = value.DeepClone();
-        return Encoding.UTF8.GetBytes(root.ToJsonString());
+            node[parts[^1]] = value;
     }
 
     private static JsonNode Step(JsonNode node, string name, bool list)
