@@ -9,7 +9,7 @@ namespace Cartwright.Platforms.MegaDrive;
 /// <summary>Mega Drive / Genesis.</summary>
 public sealed class MegaDrivePlatform : Platform
 {
-    private const string Linear = "none";
+    private const string Linear = "linear";
     private const string Paged = "pages";
 
     private static readonly PlatformOption Mapper = new("mapper",

@@ -44,13 +44,13 @@ public sealed class SizeAndAddressTests
     public void Any_even_length_may_be_stated(int size, bool legal) => Assert.Equal(legal, Linear.Regions[0].Sizes.Allows(size));
 
     [Theory]
-    [InlineData(null, null, "none", "SEGA MEGA DRIVE")]
+    [InlineData(null, null, "linear", "SEGA MEGA DRIVE")]
     [InlineData("pages", null, "pages", "SEGA SSF")]
     [InlineData("PAGES", null, "pages", "SEGA SSF")]
     [InlineData(null, "SEGA SSF", "pages", "SEGA SSF")]
-    [InlineData(null, "SEGA GENESIS", "none", "SEGA GENESIS")]
-    [InlineData("none", "SEGA SSF", "none", "SEGA SSF")]
-    [InlineData("twelve", null, "none", "SEGA MEGA DRIVE")]
+    [InlineData(null, "SEGA GENESIS", "linear", "SEGA GENESIS")]
+    [InlineData("linear", "SEGA SSF", "linear", "SEGA SSF")]
+    [InlineData("twelve", null, "linear", "SEGA MEGA DRIVE")]
     public void The_mapper_chooses_the_layout(string? mapper, string? system, string variant, string written)
     {
         var bench = MegaDriveBench.Bench(MegaDriveBench.Program(0x400));
