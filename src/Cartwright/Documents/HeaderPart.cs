@@ -63,7 +63,7 @@ internal static class HeaderPart
         page.Heading(3, first.Name);
         page.Paragraph(VariantText.Join(row, static field => field.Meaning) + condition + OnlyWith(row, tables));
         var values = VariantText.Distinct(row, static field => field.Codec.Expected + string.Join(' ', field.Codec.Names));
-        page.List(values.Select(static pair => $"Value{pair.Variants}: {Value(pair.Item.Codec)}.").Append($"Source: {VariantText.Join(row, static field => field.Source)}."));
+        page.List(values.Select(static pair => $"Value{pair.Variants}: {Value(pair.Item.Codec)}.").Concat(VariantText.Lines("Source", row, static field => field.Source + ".")));
         foreach (var (field, variants) in values)
         {
             WordList.Write(page, "Words" + variants, field.Codec.Names, numbers: field.Codec is NumberCodec);
@@ -75,11 +75,11 @@ internal static class HeaderPart
         page.Heading(3, $"Checksum {row[0].Value.Name}");
         page.List(
         [
-            $"Rule: {VariantText.Join(row, static checksum => checksum.Rule)}.",
+            .. VariantText.Lines("Rule", row, static checksum => checksum.Rule + "."),
             $"Stored: {VariantText.Join(row, checksum => $"{Offset(checksum.Offset, start)}, {ByteSize.Words(checksum.Length)}{Order(checksum)}")}.",
             $"Other checksums it covers: {VariantText.Join(row, static checksum => checksum.Covers.IsEmpty ? "none" : string.Join(", ", checksum.Covers.Select(Code)))}.",
             row[0].Value.Enforced ? "Enforced: the console refuses a wrong value." : "Enforced: not by the console; games and readers may check it.",
-            $"Source: {VariantText.Join(row, static checksum => checksum.Source)}.",
+            .. VariantText.Lines("Source", row, static checksum => checksum.Source + "."),
         ]);
         if (OnlyWith(row, tables) is { Length: > 0 } only)
         {

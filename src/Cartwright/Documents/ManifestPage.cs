@@ -50,6 +50,9 @@ public static class ManifestPage
         use [the schema](cart.schema.json) expect them as written here. A value may be text or a plain JSON number: `"8"` and `8` are the same.
         A key that is not in these tables is an error, so that a mistyped one is not ignored in silence. Paths are taken from the manifest's folder.
 
+        What a key can name stands on pages of its own: [platforms with their header fields](platforms.md), [boards](boards.md), [parts](parts.md).
+        What can be wrong is told on [the page of findings](findings.md).
+
         In the tables below `#` stands for the number of a list's item and `*` for a name of your own choice.
         """;
 

@@ -42,7 +42,7 @@ public static class PlatformPage
             $"Platform: {Code(facts.Id)}{(facts.Aliases.IsEmpty ? "" : "; also written " + string.Join(", ", facts.Aliases.Select(Code)))}",
             string.Create(CultureInfo.InvariantCulture, $"Cartridge bus: {facts.BusWidth} data lines, {facts.BusVolts} V"),
             $"Byte order of the processor: {BoardReader.Word(facts.ByteOrder)}",
-            $"Addresses: {VariantText.Join(PerLayout(platform), static layout => layout.Addresses.Forms)}",
+            .. VariantText.Lines("Addresses", PerLayout(platform), static layout => layout.Addresses.Forms),
         ]);
         page.Section("Memory map", facts.MemoryMap);
     }
@@ -73,11 +73,11 @@ public static class PlatformPage
             page.Heading(3, region.Key);
             page.List(
             [
-                $"Holds: {VariantText.Join(rules, static rule => rule.Meaning)}",
-                $"Size: {VariantText.Join(rules, static rule => rule.Sizes.Words)}",
-                $"`fit` chooses from: {VariantText.Join(rules, static rule => string.Join(", ", rule.Sizes.Customary.Select(ByteSize.Words)))}",
-                $"Fill: {VariantText.Join(rules, static rule => Hex(rule.Fill, 2))}",
-                $"May be missing: {VariantText.Join(rules, static rule => rule.Required ? "no" : "yes")}",
+                .. VariantText.Lines("Holds", rules, static rule => rule.Meaning),
+                .. VariantText.Lines("Size", rules, static rule => rule.Sizes.Words),
+                .. VariantText.Lines("`fit` chooses from", rules, static rule => string.Join(", ", rule.Sizes.Customary.Select(ByteSize.Words))),
+                .. VariantText.Lines("Fill", rules, static rule => Hex(rule.Fill, 2)),
+                .. VariantText.Lines("May be missing", rules, static rule => rule.Required ? "no" : "yes"),
             ]);
         }
     }

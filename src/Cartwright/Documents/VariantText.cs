@@ -18,6 +18,14 @@ internal static class VariantText
             : [.. groups.Select(static group => (group.First().Value, $" ({string.Join(", ", group.Select(static item => item.Layout))})"))];
     }
 
+    /// <summary>The different texts, a line each.</summary>
+    /// <typeparam name="T">What it is said of.</typeparam>
+    /// <param name="label">What stands before each.</param>
+    /// <param name="items">What holds for each layout.</param>
+    /// <param name="text">What is said of it.</param>
+    public static IEnumerable<string> Lines<T>(string label, ImmutableArray<Variant<T>> items, Func<T, string> text) =>
+        Distinct(items, text).Select(pair => $"{label}{pair.Variants}: {text(pair.Item)}");
+
     /// <summary>The different texts, joined.</summary>
     /// <typeparam name="T">What it is said of.</typeparam>
     /// <param name="items">What holds for each layout.</param>
