@@ -69,7 +69,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         if (platform is null)
         {
             log.Add(ManifestFindings.UnknownPlatform, name.Place, $"There is no platform `{name.Text}`.",
-                $"one of {string.Join(", ", platforms.All.Select(static known => known.Facts.Id))}", platforms.Question(name.Text));
+                $"one of {string.Join(", ", platforms.Ids)}", platforms.Question(name.Text));
         }
 
         return platform;

@@ -21,6 +21,9 @@ public static class ByteSize
         ("M", 1L << 20),
     ];
 
+    /// <summary>The units, letter case ignored; where one ends like another, the longer comes first.</summary>
+    internal static IEnumerable<string> UnitNames => Units.Select(static row => row.Unit);
+
     /// <summary>What a size may look like, for messages.</summary>
     public const string Forms = "a size such as 512KiB, 4Mbit, 0x80000 or 524288";
 

@@ -12,6 +12,9 @@ public abstract class Platform
     /// <summary>What its page says.</summary>
     public abstract PlatformFacts Facts { get; }
 
+    /// <summary>What its own checks may have to say, in order of code.</summary>
+    public virtual ImmutableArray<FindingRule> Findings => [];
+
     /// <summary>The settings that choose the layout; empty for most.</summary>
     public virtual ImmutableArray<PlatformOption> Options => [];
 

@@ -26,6 +26,9 @@ public sealed class GameBoyPlatform : Platform
     public override PlatformFacts Facts => GameBoyFacts.Facts;
 
     /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => GameBoyFindings.All;
+
+    /// <inheritdoc/>
     public override ImmutableArray<PlatformLayout> Layouts { get; } = [Standard, Mmm01];
 
     /// <inheritdoc/>

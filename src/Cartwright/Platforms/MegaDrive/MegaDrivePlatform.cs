@@ -38,6 +38,9 @@ public sealed class MegaDrivePlatform : Platform
     public override PlatformFacts Facts => MegaDriveFacts.Facts;
 
     /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => MegaDriveFindings.All;
+
+    /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Mapper];
 
     /// <inheritdoc/>

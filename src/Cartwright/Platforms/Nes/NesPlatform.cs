@@ -18,7 +18,10 @@ public sealed class NesPlatform : Platform
         "nes2", "The generation of the 16-byte header that stands before PRG and CHR in the exchange file.", "NESdev Wiki, NES 2.0");
 
     /// <inheritdoc/>
-    public override PlatformFacts Facts => NesFacts.Instance;
+    public override PlatformFacts Facts => NesFacts.Facts;
+
+    /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => NesFindings.All;
 
     /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Container];
