@@ -24,6 +24,10 @@ public abstract class FieldCodec
     /// <returns>Null when written; otherwise what is wrong with the text, as a clause.</returns>
     public abstract string? Write(string text, Span<byte> field);
 
+    /// <summary>Whether the text gives the bytes themselves and not their meaning: a deliberate way past what would be right.</summary>
+    /// <param name="text">The value as the manifest has it.</param>
+    public virtual bool IsRaw(string text) => false;
+
     /// <summary>Marks the bits the field owns; every bit unless the codec says otherwise.</summary>
     /// <param name="field">As many bytes as the field has, all zero.</param>
     public virtual void Mask(Span<byte> field) => field.Fill(0xFF);

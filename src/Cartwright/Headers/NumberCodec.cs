@@ -38,5 +38,8 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
     }
 
     /// <inheritdoc/>
+    public override bool IsRaw(string text) => form.IsRaw(text);
+
+    /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);
 }

@@ -22,10 +22,5 @@ public sealed class PlainNumber(int hexDigits = 0) : ValueText
         : value.ToString(CultureInfo.InvariantCulture);
 
     /// <inheritdoc/>
-    public override bool TryParse(string text, out ulong value)
-    {
-        var read = Number.TryParse(text, out var number);
-        value = (ulong)number;
-        return read;
-    }
+    public override bool TryParse(string text, out ulong value) => Number.TryParse(text, out value);
 }

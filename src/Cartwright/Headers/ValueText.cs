@@ -25,6 +25,10 @@ public abstract class ValueText
     /// <param name="value">The number.</param>
     public abstract bool TryParse(string text, out ulong value);
 
+    /// <summary>Whether the text is the raw form; hexadecimal unless the row's own form is.</summary>
+    /// <param name="text">The text.</param>
+    public virtual bool IsRaw(string text) => Number.HexDigits(text.Trim()) is not null;
+
     /// <summary>The raw form.</summary>
     /// <param name="value">The number.</param>
     protected static string Raw(ulong value) => string.Create(CultureInfo.InvariantCulture, $"0x{value:X2}");

@@ -13,12 +13,16 @@ internal sealed class JsonPlaces
     private readonly byte[] _text;
     private int _line = 1;
     private int _lineStart;
+    private long _token;
 
     private JsonPlaces(string file, byte[] text)
     {
         _file = file;
         _text = text;
     }
+
+    /// <summary>Every key of the file, in the file's order.</summary>
+    public IEnumerable<string> Keys => _places.Keys;
 
     /// <summary>The place of a key; the place of the nearest enclosing key when this one is not in the file.</summary>
     public SourcePlace this[string key]
@@ -50,6 +54,10 @@ internal sealed class JsonPlaces
         {
             log.Add(ManifestFindings.BadJson, places.PlaceOf(fault), $"This is not valid JSON: {Sentence(fault)}");
         }
+        catch (InvalidOperationException)
+        {
+            log.Add(ManifestFindings.BadJson, places.PlaceAt(places._token, ""), "This text is not valid Unicode: it holds half of a character.");
+        }
 
         return log.Count == before ? places : null;
     }
@@ -58,31 +66,36 @@ internal sealed class JsonPlaces
     {
         var reader = new Utf8JsonReader(_text, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
         var levels = new Stack<Level>();
-        var path = "";
+        string? path = null;
+        var opened = false;
         while (reader.Read())
         {
+            _token = reader.TokenStartIndex;
+            if (!opened && reader.TokenType != JsonTokenType.StartObject)
+            {
+                log.Add(ManifestFindings.BadJson, PlaceAt(_token, ""), "The text is a list or a single value.", "an object in braces: { … }");
+            }
+
+            opened = true;
             switch (reader.TokenType)
             {
                 case JsonTokenType.PropertyName:
                     path = Join(levels.Peek().Path, reader.GetString()!);
-                    if (!_places.TryAdd(path, PlaceAt(reader.TokenStartIndex, path)))
-                    {
-                        log.Add(ManifestFindings.DuplicateKey, PlaceAt(reader.TokenStartIndex, path), $"The key `{path}` is given twice (letter case does not count).");
-                    }
-
+                    AddPlace(path, log);
                     break;
                 case JsonTokenType.EndObject or JsonTokenType.EndArray:
                     path = levels.Pop().Path;
                     break;
                 default:
-                    path = ItemPath(levels, path, reader.TokenStartIndex);
+                    path = ItemPath(levels, path, log);
                     if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
                     {
                         levels.Push(new Level(path, reader.TokenType == JsonTokenType.StartArray));
                     }
-                    else if (levels.Count == 0)
+                    else if (reader.TokenType == JsonTokenType.String)
                     {
-                        log.Add(ManifestFindings.BadJson, PlaceAt(reader.TokenStartIndex, ""), "The text is a single value.", "an object in braces: { … }");
+                        // Throws on text that is half a character, which no later reading would survive.
+                        _ = reader.GetString();
                     }
 
                     break;
@@ -91,7 +104,7 @@ internal sealed class JsonPlaces
     }
 
     // The path of a value: its key's, or, inside a list, the list's with the value's number.
-    private string ItemPath(Stack<Level> levels, string path, long start)
+    private string? ItemPath(Stack<Level> levels, string? path, FindingLog log)
     {
         if (levels.Count == 0 || !levels.Peek().IsList)
         {
@@ -99,8 +112,16 @@ internal sealed class JsonPlaces
         }
 
         var item = Join(levels.Peek().Path, levels.Peek().Next());
-        _places[item] = PlaceAt(start, item);
+        AddPlace(item, log);
         return item;
+    }
+
+    private void AddPlace(string path, FindingLog log)
+    {
+        if (!_places.TryAdd(path, PlaceAt(_token, path)))
+        {
+            log.Add(ManifestFindings.DuplicateKey, PlaceAt(_token, path), $"The key `{path}` is given twice (letter case does not count).");
+        }
     }
 
     private SourcePlace PlaceAt(long index, string key)
@@ -135,15 +156,16 @@ internal sealed class JsonPlaces
         return place < 0 ? words : words[..place];
     }
 
-    private static string Join(string path, string name) => path.Length == 0 ? name : path + ":" + name;
+    // The whole document has no path, which is not the same as the path of a key without a name.
+    private static string Join(string? path, string name) => path is null ? name : path + ":" + name;
 
     private static string Parent(string path) => path[..Math.Max(0, path.LastIndexOf(':'))];
 
-    private sealed class Level(string path, bool isList)
+    private sealed class Level(string? path, bool isList)
     {
         private int _count;
 
-        public string Path => path;
+        public string? Path => path;
 
         public bool IsList => isList;
 

@@ -10,5 +10,35 @@ public sealed record ManifestOverrides(
     ImmutableSortedDictionary<string, string> Settings)
 {
     /// <summary>Nothing is laid over.</summary>
-    public static ManifestOverrides None { get; } = new(ImmutableSortedDictionary<string, string>.Empty, ImmutableSortedDictionary<string, string>.Empty);
+    public static ManifestOverrides None { get; } = new(
+        ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal), ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase));
+
+    /// <summary>The values that count, by key, letter case ignored: a setting goes before a variable.</summary>
+    public ImmutableSortedDictionary<string, string> ByKey
+    {
+        get
+        {
+            var values = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
+            foreach (var (name, value) in Environment)
+            {
+                if (KeyOf(name) is { } key)
+                {
+                    values[key] = value;
+                }
+            }
+
+            foreach (var (key, value) in Settings)
+            {
+                values[key] = value;
+            }
+
+            return values.ToImmutable();
+        }
+    }
+
+    /// <summary>The key a variable overrides; null when its name says it is none of ours.</summary>
+    /// <param name="variable">The variable's name.</param>
+    internal static string? KeyOf(string variable) => variable.StartsWith(ManifestDocument.EnvironmentPrefix, StringComparison.OrdinalIgnoreCase)
+        ? variable[ManifestDocument.EnvironmentPrefix.Length..].Replace("__", ":", StringComparison.Ordinal)
+        : null;
 }

@@ -111,7 +111,7 @@ public static class ManifestReader
 
     private static RegionSettings ReadRegion(string name, ManifestSection section, FindingLog log)
     {
-        var fits = section["size"].Value is not { } size || string.Equals(size.Text, "fit", StringComparison.OrdinalIgnoreCase);
+        var fits = section.Text("size", log) is not { } size || string.Equals(size.Text, "fit", StringComparison.OrdinalIgnoreCase);
         return new RegionSettings(name, section.Place, fits ? null : section.Size("size", log), section["size"].Place, section.Byte("fill", log));
     }
 
@@ -165,5 +165,6 @@ public static class ManifestReader
         || Path.IsPathRooted(folder)
         || folder[0] is '/' or '\\'
         || folder.Contains(':', StringComparison.Ordinal)
+        || folder.Any(char.IsControl)
         || folder.Split('/', '\\').Contains("..");
 }

@@ -9,6 +9,9 @@ namespace Cartwright.Manifests;
 /// <param name="Place">Where the item stands.</param>
 public sealed record ProgramEntry(ManifestValue File, SourcePlace Place)
 {
+    /// <summary>The file's name for messages and records: as written with forward slashes, and only the last part of an absolute path.</summary>
+    public string ShownName => Path.IsPathRooted(File.Text) ? Path.GetFileName(File.Text) : File.Text.Replace('\\', '/');
+
     /// <summary>The format, or null to recognise it.</summary>
     public ProgramFormat? Format { get; init; }
 

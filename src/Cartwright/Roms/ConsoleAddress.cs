@@ -7,6 +7,9 @@ namespace Cartwright.Roms;
 /// <param name="Address">The address: 16 bits after a bank, the whole number otherwise.</param>
 public readonly record struct ConsoleAddress(long? Bank, long Address)
 {
+    // Beyond every console's bus, and small enough that a program's length can be added.
+    private const long Largest = 0xFFFF_FFFF_FFFF;
+
     /// <summary>Reads <c>$C08000</c>, <c>0xC08000</c>, a decimal number, or <c>03:4000</c> (both hexadecimal, <c>$</c> allowed).</summary>
     /// <param name="text">The text.</param>
     /// <param name="address">The address.</param>
@@ -16,7 +19,7 @@ public readonly record struct ConsoleAddress(long? Bank, long Address)
         var colon = text.IndexOf(':', StringComparison.Ordinal);
         if (colon < 0)
         {
-            var read = Manifests.Number.TryParse(text, out var number);
+            var read = Manifests.Number.TryParse(text, out long number) && number <= Largest;
             address = new ConsoleAddress(null, number);
             return read;
         }
@@ -36,5 +39,5 @@ public readonly record struct ConsoleAddress(long? Bank, long Address)
         : string.Create(CultureInfo.InvariantCulture, $"${Address:X4}");
 
     private static bool TryHex(ReadOnlySpan<char> text, out long value) =>
-        long.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value >= 0;
+        long.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value is >= 0 and <= Largest;
 }

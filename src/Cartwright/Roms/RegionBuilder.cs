@@ -97,17 +97,20 @@ public static class RegionBuilder
     private static List<PlacedSegment>? Separate(List<PlacedSegment> coverage, FindingLog log)
     {
         var separate = new List<PlacedSegment>(coverage.Count);
+        var whole = new List<PlacedSegment>(coverage.Count);
         var clean = true;
         foreach (var segment in coverage)
         {
             for (var i = separate.Count - 1; i >= 0 && separate[i].End > segment.Offset; i--)
             {
-                clean &= Compare(separate[i], segment, log);
+                // What was cut away in front of a segment may have been all that this one meets.
+                clean &= separate[i].Offset >= segment.End || Compare(separate[i], whole[i], segment, log);
             }
 
             var covered = separate.Count == 0 ? 0 : Math.Max(0, separate[^1].End - segment.Offset);
             if (covered < segment.Length)
             {
+                whole.Add(segment);
                 separate.Add(segment with { Offset = segment.Offset + covered, Bytes = segment.Bytes[(int)covered..] });
             }
         }
@@ -115,14 +118,14 @@ public static class RegionBuilder
         return clean ? separate : null;
     }
 
-    private static bool Compare(PlacedSegment first, PlacedSegment second, FindingLog log)
+    private static bool Compare(PlacedSegment first, PlacedSegment firstWhole, PlacedSegment second, FindingLog log)
     {
         var start = Math.Max(first.Offset, second.Offset);
         var end = Math.Min(first.End, second.End);
         var left = Bytes(first, start, end);
         var right = Bytes(second, start, end);
         var same = left.CommonPrefixLength(right);
-        var both = $"{Range(first)} and {Range(second)}";
+        var both = $"{Range(firstWhole)} and {Range(second)}";
         if (same == left.Length)
         {
             log.Add(RomFindings.SameTwice, second.Place, $"{both} both hold 0x{start:X6}-0x{end - 1:X6} of the region `{first.Region}`, with equal bytes.");

@@ -48,7 +48,7 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
         var stated = entry.Offset is not null || entry.Address is not null;
         if (!stated)
         {
-            log.Add(RomFindings.NoPlace, entry.Place, $"{entry.File} is a raw binary, and nothing says where its bytes go.",
+            log.Add(RomFindings.NoPlace, entry.Place, $"{entry.ShownName} is a raw binary, and nothing says where its bytes go.",
                 $"`offset` (for example \"0\") or `address` ({addresses.Forms})");
         }
 
@@ -75,7 +75,7 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
             return names.Count == 1 ? names[0] : "";
         }
 
-        log.Add(RomFindings.BadRegion, entry.Place, $"{entry.File} has an `offset` but no `region`.", $"one of {string.Join(", ", names)}");
+        log.Add(RomFindings.BadRegion, entry.Place, $"{entry.ShownName} has an `offset` but no `region`.", $"one of {string.Join(", ", names)}");
         return null;
     }
 
@@ -92,7 +92,7 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
         var length = program.Segments.Select(static segment => segment.End).DefaultIfEmpty().Max();
         if (length > place.Length)
         {
-            log.Add(RomFindings.TooLarge, name.Place, $"{entry.File} has {ByteSize.Describe(length)}, and the place `{place.Name}` holds {ByteSize.Describe(place.Length)}.");
+            log.Add(RomFindings.TooLarge, name.Place, $"{entry.ShownName} has {ByteSize.Describe(length)}, and the place `{place.Name}` holds {ByteSize.Describe(place.Length)}.");
             return [];
         }
 
@@ -100,11 +100,11 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
     }
 
     private static ImmutableArray<PlacedSegment> Shift(ProgramEntry entry, ProgramFile program, string region, long start) =>
-        [.. program.Segments.Select(segment => new PlacedSegment(region, start + segment.Address, segment.Bytes, entry.File.Text, segment.Place))];
+        [.. program.Segments.Select(segment => new PlacedSegment(region, start + segment.Address, segment.Bytes, entry.ShownName, segment.Place))];
 
     private ImmutableArray<PlacedSegment> PlaceByOffset(ProgramEntry entry, ProgramFile program, string region, ManifestValue offset)
     {
-        if (!ByteSize.TryParse(offset.Text, out var start) && !Number.TryParse(offset.Text, out start))
+        if (!ByteSize.TryParse(offset.Text, out var start))
         {
             log.Add(RomFindings.BadAddress, offset.Place, $"`{offset.Text}` is no offset.", "a number of bytes such as 0x8000, $8000 or 32KiB");
             return [];
@@ -127,7 +127,7 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
 
             // A raw binary is one block from its address on; the addresses of other files are all the file's own.
             var run = program.HasAddresses ? (int)Math.Min(place.Run, segment.Length - done) : segment.Length;
-            yield return new PlacedSegment(place.Region, place.Offset, segment.Bytes.Slice(done, run), entry.File.Text, segment.Place);
+            yield return new PlacedSegment(place.Region, place.Offset, segment.Bytes.Slice(done, run), entry.ShownName, segment.Place);
             done += run;
         }
     }
@@ -136,6 +136,6 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
     {
         var where = entry.Address?.Place ?? segment.Place;
         var why = place.Problem ?? $"it lies in the region `{place.Region}`, not in `{region}`";
-        log.Add(RomFindings.NotInRom, where, $"{entry.File}: the address {address} is not in the ROM: {why}.", addresses.Forms);
+        log.Add(RomFindings.NotInRom, where, $"{entry.ShownName}: the address {address} is not in the ROM: {why}.", addresses.Forms);
     }
 }

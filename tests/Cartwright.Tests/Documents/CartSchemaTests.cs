@@ -143,7 +143,7 @@ public sealed class CartSchemaTests
     private static bool Takes(string form, string text) => form switch
     {
         "size" => ByteSize.TryParse(text, out _),
-        "number" => Number.TryParse(text, out _),
+        "number" => Number.TryParse(text, out long _),
         "address" => ConsoleAddress.TryParse(text, out _),
         "truth" => bool.TryParse(text, out _),
         "code" => new NamedValues().TryParse(text, out _),

@@ -29,7 +29,7 @@ internal sealed class MapperText : ValueText
     public override bool TryParse(string text, out ulong value)
     {
         var named = NesMappers.Named(text);
-        if (named is null && Number.TryParse(text, out var number))
+        if (named is null && Number.TryParse(text, out long number))
         {
             value = (ulong)number;
             return true;

@@ -63,7 +63,7 @@ public sealed class NesPlatform : Platform
             return null;
         }
 
-        var submapper = settings["submapper"]?.Text is { } stated && Number.TryParse(stated, out var given) ? given : NesMappers.Named(text)?.Submapper ?? 0;
+        var submapper = settings["submapper"]?.Text is { } stated && Number.TryParse(stated, out long given) ? given : NesMappers.Named(text)?.Submapper ?? 0;
         return NesMappers.Find((int)number, submapper is >= 0 and <= 15 ? (int)submapper : 0);
     }
 
