@@ -15,7 +15,7 @@ internal static class BuildReport
         output.WriteLine($"{build.Manifest!.Cart.Name}: {build.Platform!.Facts.Name}, {cart.Layout.Variant}, {sizes}");
         output.WriteLine();
         output.WriteLine("Header");
-        Columns.Write(output, "  ", [.. cart.Headers.SelectMany(static header => header.Entries).Where(static entry => entry.Text.Length > 0).Select(static entry => new[] { entry.Field.Name, entry.Text })]);
+        Columns.Write(output, "  ", [.. cart.Headers.SelectMany(static header => header.Entries).Where(static entry => entry.Text.Length > 0 && !entry.Field.Name.StartsWith("reserved", StringComparison.Ordinal)).Select(static entry => new[] { entry.Field.Name, entry.Text })]);
         var checksums = cart.Headers.SelectMany(static header => header.Checksums).Select(static entry => new[] { entry.Row.Name, entry.Row.Format(entry.Stored), entry.Right ? "" : $"computed {entry.Row.Format(entry.Computed)}" }).ToList();
         if (checksums.Count > 0)
         {

@@ -13,13 +13,6 @@ internal static class CartwrightCommand
     /// <returns>An <see cref="ExitCode"/>.</returns>
     public static int Run(string[] arguments, TextWriter output, TextWriter errors)
     {
-        // The commonest question of a script needs no parser.
-        if (arguments is ["--version"])
-        {
-            output.WriteLine(BuildRecord.Version);
-            return ExitCode.Done;
-        }
-
         var parsed = Root(output, errors).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
@@ -45,7 +38,7 @@ internal static class CartwrightCommand
         catch (Exception fault)
 #pragma warning restore CA1031
         {
-            errors.WriteLine($"cartwright: this is a fault of cartwright {BuildRecord.Version} itself: {fault.GetType().Name}: {fault.Message}");
+            errors.WriteLine($"cartwright: this is a fault of cartwright {LibraryVersion.Text} itself: {fault.GetType().Name}: {fault.Message}");
             errors.WriteLine($"cartwright: please report it with the command line: {string.Join(' ', arguments)}");
             return ExitCode.Failed;
         }

@@ -37,7 +37,7 @@ public static class BuildRecord
         {
             json.WriteStartObject();
             json.WriteNumber("record", Form);
-            json.WriteString("cartwright", Version);
+            json.WriteString("cartwright", LibraryVersion.Text);
             WriteCart(json, build);
             WriteInputs(json, build);
             WriteRegions(json, build);
@@ -53,9 +53,6 @@ public static class BuildRecord
         stream.WriteByte((byte)'\n');
         return stream.ToArray();
     }
-
-    /// <summary>The version of this library.</summary>
-    public static string Version { get; } = typeof(BuildRecord).Assembly.GetName().Version!.ToString(3);
 
     private static void WriteCart(Utf8JsonWriter json, CartBuild build)
     {
@@ -83,14 +80,14 @@ public static class BuildRecord
     private static void WriteInputs(Utf8JsonWriter json, CartBuild build)
     {
         json.WriteStartArray("inputs");
-        foreach (var input in build.Inputs)
+        foreach (var input in build.Inputs.DistinctBy(static input => (input.File, input.Digest)))
         {
             json.WriteStartObject();
             json.WriteString("file", input.File);
             json.WriteString("format", input.Format ?? "manifest");
             WriteDigest(json, input.Digest);
             json.WriteStartArray("placed");
-            foreach (var segment in input.Placed)
+            foreach (var segment in build.Cart!.Rom.Regions.SelectMany(static region => region.Coverage).Where(segment => segment.Program == input.File))
             {
                 json.WriteStartObject();
                 json.WriteString("region", segment.Region);

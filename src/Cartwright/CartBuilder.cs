@@ -41,8 +41,8 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         }
 
         var layout = platform.Layout(manifest.Header);
-        var placer = new SegmentPlacer(layout.Regions, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
-        var programs = source.ReadPrograms(manifest, placer, log);
+        var placer = new SegmentPlacer(layout.Regions, layout.Places, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
+        var programs = source.ReadPrograms(manifest, platform, placer, log);
         var parts = new RomRequest([.. programs.SelectMany(static program => program.Placed)], manifest.Header)
         {
             Title = manifest.Cart.Title,
@@ -70,7 +70,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         if (platform is null)
         {
             log.Add(ManifestFindings.UnknownPlatform, name.Place, $"There is no platform `{name.Text}`.",
-                $"one of {string.Join(", ", platforms.All.Select(static known => known.Facts.Id))}", platforms.Question(name.Text));
+                $"one of {string.Join(", ", platforms.Ids)}", platforms.Question(name.Text));
         }
 
         return platform;

@@ -15,9 +15,7 @@ public static class CartOutput
     {
         var manifest = build.Manifest!;
         var name = manifest.Cart.Name.Text;
-        var container = build.Cart!.Headers.Where(static header => !header.Container.IsEmpty).Select(static header => (ReadOnlyMemory<byte>)header.Container.AsMemory());
-        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart)}", OutputKind.Rom, ImageFormat.Raw,
-            [.. container, .. build.Cart.Rom.Regions.Select(static region => region.Bytes)]);
+        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart!)}", OutputKind.Rom, ImageFormat.Raw, build.Platform.Exchange(build.Cart!));
         var chips = build.Chips.SelectMany(chip => manifest.Images.Formats.Select(format =>
             new OutputFile($"{name}.{chip.Site.Name}.{Ending(format)}", OutputKind.Chip, format, [chip.Bytes]) { Chip = chip }));
         ImmutableArray<OutputFile> files = [rom, .. chips];

@@ -45,7 +45,7 @@ internal static class Approved
     private static string Shown(string[] lines, int line) =>
         line < lines.Length ? $"\"{lines[line].Replace("\r", "\\r", StringComparison.Ordinal)}\"" : "(no such line)";
 
-    /// <summary>The folder that holds the solution.</summary>
+    /// <summary>The folder that holds the whole repository.</summary>
     internal static string RepositoryRoot()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)

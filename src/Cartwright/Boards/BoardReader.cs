@@ -17,6 +17,8 @@ public static class BoardReader
     private static readonly ImmutableSortedDictionary<string, ByteOrder> Orders = ManifestWords.Words(
         ("big-endian", ByteOrder.BigEndian), ("little-endian", ByteOrder.LittleEndian));
 
+    private static readonly ImmutableSortedDictionary<string, bool> DataLines = ManifestWords.Words(("straight", false), ("reversed", true));
+
     /// <summary>Reads a board.</summary>
     /// <param name="section">The section with its keys.</param>
     /// <param name="id">Its id.</param>
@@ -64,6 +66,7 @@ public static class BoardReader
             section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
         {
             Largest = section.Size("largest", log),
+            DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
             Meaning = section.Text("meaning", log)?.Text,
         };
     }

@@ -24,7 +24,7 @@ public static class MirroredByteSum
         var repeats = 1UL;
         while (!bytes.IsEmpty)
         {
-            var large = 1 << BitOperations.Log2((uint)bytes.Length);
+            var large = Block(bytes.Length);
             sum += repeats * ByteSum.Sum64(bytes[..large]);
             bytes = bytes[large..];
             repeats *= (ulong)large / Math.Max(1, BitOperations.RoundUpToPowerOf2((uint)bytes.Length));
@@ -32,4 +32,24 @@ public static class MirroredByteSum
 
         return sum;
     }
+    /// <summary>How often a byte of the image stands in the completed view, and so how often the sum counts it.</summary>
+    /// <param name="offset">The byte's offset in the image.</param>
+    /// <param name="length">The image's length in bytes.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The offset is outside the image.</exception>
+    public static ulong Repeats(int offset, int length)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(offset);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(offset, length);
+        var repeats = 1UL;
+        for (var large = Block(length); offset >= large; large = Block(length))
+        {
+            offset -= large;
+            length -= large;
+            repeats *= (ulong)large / BitOperations.RoundUpToPowerOf2((uint)length);
+        }
+
+        return repeats;
+    }
+
+    private static int Block(int length) => 1 << BitOperations.Log2((uint)length);
 }

@@ -8,6 +8,9 @@ public abstract class FieldCodec
     /// <summary>The words the field can be; empty when it is free text, a number or a size.</summary>
     public virtual ImmutableArray<NamedValue> Names => [];
 
+    /// <summary>What may be written besides the words, for tools that check a manifest before it is built.</summary>
+    public virtual ValueForm Form => ValueForm.Free;
+
     /// <summary>What may be written, for messages and documents.</summary>
     public abstract string Expected { get; }
 

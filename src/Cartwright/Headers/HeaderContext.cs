@@ -9,6 +9,7 @@ namespace Cartwright.Headers;
 public sealed class HeaderContext(ManifestValue? title, ManifestValue? revision, Func<string, long> regionLength)
 {
     private readonly Dictionary<string, string> _values = new(StringComparer.OrdinalIgnoreCase);
+    private byte[] _held = [];
 
     /// <summary>A field's value as text: one before the row at hand, or any that the manifest states; null when neither.</summary>
     /// <param name="field">The field's or option's name.</param>
@@ -21,6 +22,11 @@ public sealed class HeaderContext(ManifestValue? title, ManifestValue? revision,
     /// <summary>Length of a region in bytes; 0 for one that is not there.</summary>
     /// <param name="region">The region's name.</param>
     public long LengthOf(string region) => regionLength(region);
+
+    /// <summary>The bytes of the whole header before any field is written: the program's (zero where no program covers them), or the image's. For headers whose fields depend on what is there.</summary>
+    public ReadOnlySpan<byte> Held => _held;
+
+    internal void Hold(byte[] header) => _held = header;
 
     internal void Set(string field, string text) => _values[field] = text;
 }

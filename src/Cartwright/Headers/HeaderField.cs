@@ -12,6 +12,9 @@ public sealed record HeaderField(string Name, int Offset, int Length, FieldCodec
     /// <summary>The value when nothing else gives one; null when there is none, and then the program's bytes stay.</summary>
     public string? Default { get; init; }
 
+    /// <summary>The default where it follows from fields before this one; a null result for <see cref="Default"/>. A stated value may well differ.</summary>
+    public Func<HeaderContext, string?>? DefaultFrom { get; init; }
+
     /// <summary>Works the value out from what is known of the cart; null, or a null result, when it cannot be.</summary>
     public Func<HeaderContext, string?>? WorkOut { get; init; }
 

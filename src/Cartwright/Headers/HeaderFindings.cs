@@ -43,7 +43,11 @@ public static class HeaderFindings
     public static readonly FindingRule NoRoom = new("CW4009", FindingSeverity.Error, "No room for the header",
         "The header has a fixed place, and the ROM ends before it.", "Choose a larger size, or another mapping.");
 
+    /// <summary>A stated field that this header does not have, as other fields decide.</summary>
+    public static readonly FindingRule NotHere = new("CW4010", FindingSeverity.Error, "Field not in this header",
+        "The value would be ignored in silence.", "Take the field out, or state the field it depends on.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
-        [UnknownField, MissingField, BadValue, StatedWrong, Clash, WrittenOver, KeptWrong, KeptOther, NoRoom];
+        [UnknownField, MissingField, BadValue, StatedWrong, Clash, WrittenOver, KeptWrong, KeptOther, NoRoom, NotHere];
 }

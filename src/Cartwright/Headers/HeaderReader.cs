@@ -18,6 +18,7 @@ public static class HeaderReader
             return null;
         }
 
+        context.Hold(bytes.Slice(start, table.Length).ToArray());
         var entries = ImmutableArray.CreateBuilder<HeaderEntry>();
         foreach (var field in table.Fields)
         {

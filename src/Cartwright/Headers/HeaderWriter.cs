@@ -32,6 +32,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
 
         var target = region is null ? new byte[table.Length] : region.Writable.Slice(start, table.Length);
         var before = target.ToArray();
+        context.Hold(Covered(region, start, before));
         var entries = ImmutableArray.CreateBuilder<HeaderEntry>();
         foreach (var field in table.Fields)
         {
@@ -46,6 +47,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             }
         }
 
+        TellAbsent(table, entries);
         // Fields may share a byte, so each shows its bytes as they stand in the end.
         for (var i = 0; i < entries.Count; i++)
         {
@@ -56,9 +58,35 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
     }
 
+    // Rows of one name may stand for each other, so that the name counts and not the row.
+    private void TellAbsent(HeaderTable table, ImmutableArray<HeaderEntry>.Builder entries)
+    {
+        foreach (var name in table.Fields.Where(static field => field.When is not null).Select(static field => field.Name).Distinct())
+        {
+            if (settings[name] is { } stated && !entries.Any(entry => entry.Field.Name == name))
+            {
+                log.Add(HeaderFindings.NotHere, stated.Place, $"With the other values of this header there is no field `{name}`.");
+            }
+        }
+    }
+
     // What the program itself holds in a field; empty when no program covers it or what it holds says nothing.
     private static ReadOnlySpan<byte> Held(RegionImage? region, int start, int offset, ReadOnlySpan<byte> bytes, FieldCodec codec) =>
         region?.CoveringSegment(start + offset, bytes.Length) is null || codec.IsBlank(bytes, region.Fill) ? [] : bytes;
+
+    // The bytes of the header that programs hold, and zero between them.
+    private static byte[] Covered(RegionImage? region, int start, byte[] before)
+    {
+        var covered = new byte[before.Length];
+        foreach (var segment in region?.Coverage ?? [])
+        {
+            var first = (int)Math.Clamp(segment.Offset - start, 0, before.Length);
+            var end = (int)Math.Clamp(segment.End - start, first, before.Length);
+            before.AsSpan(first, end - first).CopyTo(covered.AsSpan(first));
+        }
+
+        return covered;
+    }
 
     private EntryOrigin Settle(HeaderField field, Span<byte> bytes, ReadOnlySpan<byte> theirs)
     {
@@ -93,7 +121,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
 
         var isWrong = truth is not null && !Equal(field, truth, theirs);
-        if (Decide(field, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place) == EntryOrigin.Image)
+        // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place))
         {
             return EntryOrigin.Image;
         }
@@ -122,7 +151,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
 
         var worked = field.WorkOut?.Invoke(context);
-        var text = worked ?? field.Default;
+        var text = worked ?? field.DefaultFrom?.Invoke(context) ?? field.Default;
         return (text is null ? null : new ManifestValue(text, place with { Key = "header:" + field.Name }), worked is null ? EntryOrigin.Default : EntryOrigin.WorkedOut);
     }
 
@@ -136,19 +165,19 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
     }
 
-    private EntryOrigin Decide(HeaderField field, EntryOrigin origin, (string Ours, string Theirs) text, bool isWrong, SourcePlace where)
+    private bool ProgramWins(HeaderField field, EntryOrigin origin, (string Ours, string Theirs) text, bool isWrong, SourcePlace where)
     {
         var both = $"The program holds `{text.Theirs}` where the header's `{field.Name}` is `{text.Ours}`";
         var keep = settings.Keep;
         if (keep.All == true || keep.Names(field.Name))
         {
             log.Add(isWrong ? HeaderFindings.KeptWrong : HeaderFindings.KeptOther, where, both + "; the program's bytes are kept.");
-            return EntryOrigin.Image;
+            return true;
         }
 
         var told = keep.All == false || origin == EntryOrigin.WorkedOut;
         log.Add(told ? HeaderFindings.WrittenOver : HeaderFindings.Clash, where, both + (told ? "; it was written over." : "."));
-        return origin;
+        return false;
     }
 
     private static bool Equal(HeaderField field, ReadOnlySpan<byte> ours, ReadOnlySpan<byte> theirs)

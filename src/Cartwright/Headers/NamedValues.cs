@@ -16,6 +16,9 @@ public sealed class NamedValues(params ImmutableArray<NamedValue> names) : Value
     public override ImmutableArray<NamedValue> Names => names;
 
     /// <inheritdoc/>
+    public override ValueForm Form => ValueForm.Code;
+
+    /// <inheritdoc/>
     public override string Expected => $"one of {string.Join(", ", names.Select(static row => row.Name))}, or the raw value such as 0x1B";
 
     /// <inheritdoc/>

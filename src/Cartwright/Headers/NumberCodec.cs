@@ -12,6 +12,9 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
     public override ImmutableArray<NamedValue> Names => form.Names;
 
     /// <inheritdoc/>
+    public override ValueForm Form => form.Form;
+
+    /// <inheritdoc/>
     public override string Expected => form.Expected;
 
     /// <inheritdoc/>

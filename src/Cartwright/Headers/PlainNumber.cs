@@ -11,6 +11,9 @@ public sealed class PlainNumber(int hexDigits = 0) : ValueText
     public static PlainNumber InDecimal { get; } = new();
 
     /// <inheritdoc/>
+    public override ValueForm Form => ValueForm.Number;
+
+    /// <inheritdoc/>
     public override string Expected => hexDigits > 0 ? "a number such as $00FF0000 or 0x1B" : "a number such as 1 or 0x1B";
 
     /// <inheritdoc/>

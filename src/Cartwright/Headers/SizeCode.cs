@@ -11,6 +11,9 @@ public sealed class SizeCode(params ImmutableArray<(ulong Code, long Bytes)> siz
     public override ImmutableArray<NamedValue> Names => [.. sizes.Select(static row => new NamedValue(row.Code, ByteSize.Format(row.Bytes)))];
 
     /// <inheritdoc/>
+    public override ValueForm Form => ValueForm.SizeOrCode;
+
+    /// <inheritdoc/>
     public override string Expected => $"one of the sizes {string.Join(", ", sizes.Select(static row => ByteSize.Format(row.Bytes)))}, or `raw` and the code such as `raw 0x05`";
 
     /// <inheritdoc/>

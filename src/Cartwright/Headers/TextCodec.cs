@@ -7,7 +7,8 @@ namespace Cartwright.Headers;
 /// <param name="first">Smallest byte a letter may be.</param>
 /// <param name="last">Largest byte a letter may be.</param>
 /// <param name="letters">The letters in words, for messages.</param>
-public sealed class TextCodec(byte pad, byte first = 0x20, byte last = 0x7E, string letters = "printable ASCII (space to tilde)") : FieldCodec
+/// <param name="endsInBlanks">True where text that ends in spaces is still read as text; otherwise it is shown as bytes, unless the pad is the space.</param>
+public sealed class TextCodec(byte pad, byte first = 0x20, byte last = 0x7E, string letters = "printable ASCII (space to tilde)", bool endsInBlanks = false) : FieldCodec
 {
     private const string RawMark = "hex ";
 
@@ -19,7 +20,7 @@ public sealed class TextCodec(byte pad, byte first = 0x20, byte last = 0x7E, str
     {
         var text = field.TrimEnd(pad);
         // Text that could not be written back the same is shown as bytes instead.
-        return text.IndexOfAnyExceptInRange(first, last) >= 0 || (pad != 0x20 && text.EndsWith(" "u8))
+        return text.IndexOfAnyExceptInRange(first, last) >= 0 || (pad != 0x20 && !endsInBlanks && text.EndsWith(" "u8))
             ? RawMark + Convert.ToHexString(field)
             : System.Text.Encoding.Latin1.GetString(text);
     }

@@ -10,6 +10,9 @@ public abstract class ValueText
     /// <summary>The words it can be; empty when it is a plain number or a size.</summary>
     public virtual ImmutableArray<NamedValue> Names => [];
 
+    /// <summary>What may be written besides the words, for tools that check a manifest before it is built.</summary>
+    public virtual ValueForm Form => ValueForm.Free;
+
     /// <summary>What may be written, for messages.</summary>
     public abstract string Expected { get; }
 

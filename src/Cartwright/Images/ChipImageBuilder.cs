@@ -180,7 +180,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
     private ReadOnlyMemory<byte> Arrange(Site site, ReadOnlyMemory<byte> slice, int capacity, bool swap)
     {
         // Straight through: the region's own bytes are the chip's.
-        if (site.Lane == Lane.Word && !swap && capacity == slice.Length)
+        if (site.Lane == Lane.Word && !swap && !site.DataLinesReversed && capacity == slice.Length)
         {
             return slice;
         }
@@ -201,6 +201,11 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             slice.Span.CopyTo(content);
         }
 
+        if (site.DataLinesReversed)
+        {
+            ReverseLines(site.Width, content);
+        }
+
         switch (site.Fill)
         {
             case ChipFill.Repeat:
@@ -215,5 +220,15 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         }
 
         return chip;
+    }
+
+    // On a 16-bit chip D0 meets D15, so the two bytes change places as well.
+    private static void ReverseLines(int width, Span<byte> content)
+    {
+        BitReverse.Reverse8(content);
+        if (width == 16)
+        {
+            WordSwap.Swap16(content);
+        }
     }
 }

@@ -65,9 +65,11 @@ public static class ManifestReader
         var offset = item.Text("offset", log);
         var address = item.Text("address", log);
         var unit = item.Number("addressUnit", log) ?? 1;
-        if (offset is not null && address is not null)
+        var named = item.Text("as", log);
+        ImmutableArray<ManifestValue> places = [.. new[] { offset, address, named }.OfType<ManifestValue>()];
+        if (places.Length > 1)
         {
-            log.Add(ManifestFindings.BadValue, address.Place, "Both `offset` and `address` say where this program goes.", "one of the two");
+            log.Add(ManifestFindings.BadValue, places[1].Place, "Several keys say where this program goes.", "one of `offset`, `address` and `as`");
         }
 
         if (unit is not (1 or 2))
@@ -82,6 +84,8 @@ public static class ManifestReader
             Region = item.Text("region", log),
             Offset = offset,
             Address = address,
+            As = named,
+            Order = item.Choice("order", ManifestWords.ImageOrders, log),
             Skip = item.Size("skip", log) ?? 0,
             Length = item.Size("length", log),
             AddressUnit = (int)unit,

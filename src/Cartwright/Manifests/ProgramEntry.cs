@@ -1,4 +1,5 @@
 using Cartwright.Findings;
+using Cartwright.Ordering;
 using Cartwright.Programs;
 
 namespace Cartwright.Manifests;
@@ -22,6 +23,12 @@ public sealed record ProgramEntry(ManifestValue File, SourcePlace Place)
 
     /// <summary>The console's address of the file's first byte or address 0; null when absent.</summary>
     public ManifestValue? Address { get; init; }
+
+    /// <summary>A place of the platform by name; null when absent.</summary>
+    public ManifestValue? As { get; init; }
+
+    /// <summary>Order of a raw file's bytes; null to recognise it.</summary>
+    public ImageOrder? Order { get; init; }
 
     /// <summary>Bytes left out at the start of a raw file.</summary>
     public long Skip { get; init; }

@@ -19,6 +19,7 @@ public static class RomAssembler
     {
         CheckKeys(platform, layout, request.Header, log);
         CheckRegions(layout, request, log);
+        platform.CheckPrograms(request.Segments, log);
         var regions = layout.Regions
             .Select(rule => RegionBuilder.Build(rule, request.Regions.GetValueOrDefault(rule.Name), InRegion(request, rule), request.Place("programs"), log))
             .OfType<RegionImage>()

@@ -15,7 +15,7 @@ public static class RegionBuilder
     /// <returns>Null when something is wrong, or when the region is empty and need not be there.</returns>
     public static RegionImage? Build(RegionRule rule, RegionSettings? settings, IEnumerable<PlacedSegment> segments, SourcePlace place, FindingLog log)
     {
-        var coverage = segments.OrderBy(static segment => segment.Offset).ThenBy(static segment => segment.Program, StringComparer.Ordinal).ToList();
+        var coverage = segments.ToList();
         if (coverage.Count == 0)
         {
             if (rule.Required)
@@ -26,15 +26,35 @@ public static class RegionBuilder
             return null;
         }
 
-        var separate = Separate(coverage, log);
-        var needed = coverage.Max(static segment => segment.End);
-        if (Size(rule, settings, needed, coverage, place, log) is not { } size || separate is null)
+        var needed = Needed(coverage);
+        var size = Size(rule, settings, needed, coverage, place, log);
+        var separate = Separate(Settle(coverage, size ?? needed, rule.Align), log);
+        if (size is null || separate is null)
         {
             return null;
         }
 
         var fill = settings?.Fill ?? rule.Fill;
         return new RegionImage(rule.Name, Place(separate, (int)size, fill), fill, [.. separate]);
+    }
+
+    // What lies at the start and what counts back from the end need room beside each other.
+    private static long Needed(List<PlacedSegment> coverage) =>
+        coverage.Where(static segment => segment.Offset >= 0).Select(static segment => segment.End).DefaultIfEmpty().Max()
+        + coverage.Where(static segment => segment.Offset < 0).Select(static segment => -segment.Offset).DefaultIfEmpty().Max();
+
+    // Every offset from the region's first byte, in ascending order.
+    private static List<PlacedSegment> Settle(List<PlacedSegment> coverage, long size, RegionAlign align)
+    {
+        var end = coverage.Where(static segment => segment.Offset >= 0).Select(static segment => segment.End).DefaultIfEmpty().Max();
+        var shift = align == RegionAlign.End ? Math.Max(0, size - end) : 0;
+        return
+        [
+            .. coverage
+                .Select(segment => segment with { Offset = segment.Offset + (segment.Offset < 0 ? size : shift) })
+                .OrderBy(static segment => segment.Offset)
+                .ThenBy(static segment => segment.Program, StringComparer.Ordinal),
+        ];
     }
 
     private static long? Size(RegionRule rule, RegionSettings? settings, long needed, List<PlacedSegment> coverage, SourcePlace place, FindingLog log)

@@ -7,16 +7,22 @@ namespace Cartwright.Roms;
 
 /// <summary>Finds the place in the ROM of everything a program file holds.</summary>
 /// <param name="regions">The platform's regions.</param>
+/// <param name="places">The platform's places with a name.</param>
 /// <param name="addresses">The console's addresses.</param>
 /// <param name="statedSize">Size in bytes the manifest states for a region; null where it says <c>fit</c>.</param>
 /// <param name="log">Receives what is wrong.</param>
-public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, AddressMap addresses, Func<string, long?> statedSize, FindingLog log)
+public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableArray<NamedPlace> places, AddressMap addresses, Func<string, long?> statedSize, FindingLog log)
 {
     /// <summary>Places a program.</summary>
     /// <param name="entry">What the manifest says of it.</param>
     /// <param name="program">What the file holds.</param>
     public ImmutableArray<PlacedSegment> Place(ProgramEntry entry, ProgramFile program)
     {
+        if (entry.As is { } name)
+        {
+            return PlaceByName(entry, program, name);
+        }
+
         if (Region(entry) is not { } region || (!program.HasAddresses && !HasPlace(entry)))
         {
             return [];
@@ -73,6 +79,29 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, AddressMap
         return null;
     }
 
+    private ImmutableArray<PlacedSegment> PlaceByName(ProgramEntry entry, ProgramFile program, ManifestValue name)
+    {
+        var names = places.Select(static known => known.Name).ToList();
+        if (places.FirstOrDefault(known => string.Equals(known.Name, name.Text, StringComparison.OrdinalIgnoreCase)) is not { } place)
+        {
+            log.Add(RomFindings.BadAddress, name.Place, $"This platform has no place called `{name.Text}`.",
+                names.Count == 0 ? "`offset` or `address`" : $"one of {string.Join(", ", names)}", NearestName.Question(name.Text, names));
+            return [];
+        }
+
+        var length = program.Segments.Select(static segment => segment.End).DefaultIfEmpty().Max();
+        if (length > place.Length)
+        {
+            log.Add(RomFindings.TooLarge, name.Place, $"{entry.ShownName} has {ByteSize.Describe(length)}, and the place `{place.Name}` holds {ByteSize.Describe(place.Length)}.");
+            return [];
+        }
+
+        return Shift(entry, program, place.Region, place.Offset);
+    }
+
+    private static ImmutableArray<PlacedSegment> Shift(ProgramEntry entry, ProgramFile program, string region, long start) =>
+        [.. program.Segments.Select(segment => new PlacedSegment(region, start + segment.Address, segment.Bytes, entry.ShownName, segment.Place))];
+
     private ImmutableArray<PlacedSegment> PlaceByOffset(ProgramEntry entry, ProgramFile program, string region, ManifestValue offset)
     {
         if (!ByteSize.TryParse(offset.Text, out var start))
@@ -81,7 +110,7 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, AddressMap
             return [];
         }
 
-        return [.. program.Segments.Select(segment => new PlacedSegment(region, start + segment.Address, segment.Bytes, entry.ShownName, segment.Place))];
+        return Shift(entry, program, region, start);
     }
 
     private IEnumerable<PlacedSegment> PlaceByAddress(ProgramEntry entry, ProgramFile program, Segment segment, ConsoleAddress start, string region)

@@ -33,9 +33,11 @@ public sealed class HeaderDecisionTests
                 rows.Add(origin, "zero", keep, false, null);
                 rows.Add(origin, "fill", keep, false, null);
                 rows.Add(origin, "equal", keep, false, null);
-                var kept = keep is "true" or "list";
-                var code = (kept, origin) switch
+                // A default nobody stated gives way to the program, and nothing is said, unless the program's bytes are not to be kept.
+                var kept = keep is "true" or "list" || (origin == EntryOrigin.Default && keep != "false");
+                string? code = (kept, origin) switch
                 {
+                    (true, EntryOrigin.Default) => null,
                     (true, EntryOrigin.WorkedOut) => KeptWrong,
                     (true, _) => KeptOther,
                     (false, EntryOrigin.WorkedOut) => Over,

@@ -18,7 +18,10 @@ public sealed class HeaderRoundTripTests
             .Program("rom", 0x60, TestBytes.L(0x40))
             .Size("rom", TestPlatform.Smallest << (size % 5))
             .Header("mapping", high ? "high" : "low").Header("battery", battery ? "true" : "false").Header("speed", speeds[speed % 3])
-            .Header("saveRam", saves[save % 4]).Header("maker", $"{maker:X4}").Header("entry", $"{entry}");
+            .Header("saveRam", saves[save % 4]).Header("maker", $"{maker:X4}");
+        if (battery)
+            bench.Header("entry", $"{entry}");
+
         var cart = bench.Assemble();
         var table = cart.Layout.Headers[0];
         var read = HeaderReader.Read(table, cart.Bytes("rom"), new HeaderContext(null, null, cart.Rom.LengthOf));

@@ -36,7 +36,7 @@ public sealed class ChipInverseTests
         var (sites, chips) = (new List<string>(), new List<string>());
         for (var i = 0; i < edges.Count; i++)
         {
-            var slice = $"\"start\": {edges[i]}" + (i + 1 < edges.Count ? $", \"length\": {edges[i + 1] - edges[i]}" : "") + $", \"fill\": \"{((string[])["erased", "repeat", "top"])[random.Next(3)]}\"";
+            var slice = $"\"start\": {edges[i]}" + (i + 1 < edges.Count ? $", \"length\": {edges[i + 1] - edges[i]}" : "") + $", \"fill\": \"{((string[])["erased", "repeat", "top"])[random.Next(3)]}\"" + (random.Next(4) == 0 ? ", \"dataLines\": \"reversed\"" : "");
             string[] kinds = !wide ? ["\"width\": 8"] : random.Next(2) == 0 ? ["\"width\": 16"] : ["\"lane\": \"low\"", "\"lane\": \"high\""];
             foreach (var kind in kinds)
             {
@@ -58,6 +58,12 @@ public sealed class ChipInverseTests
             var (site, count) = (chip.Site, (int)chip.ContentLength);
             var content = (site.Fill == ChipFill.Top ? Placement.TakeEnd(chip.Bytes.Span, count) : Placement.TakeStart(chip.Bytes.Span, count)).ToArray();
             if (site.Fill == ChipFill.Repeat) Assert.True(Mirror.IsMirrored(chip.Bytes.Span, count));
+            if (site.DataLinesReversed)
+            {
+                BitReverse.Reverse8(content);
+                if (site.Width == 16) WordSwap.Swap16(content);
+            }
+
             var slice = rom.AsSpan((int)site.Start, count * site.Stride);
             if (site.Lane != Lane.Word)
             {

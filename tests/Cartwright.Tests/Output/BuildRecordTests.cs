@@ -59,6 +59,7 @@ public sealed class BuildRecordTests
         using var record = Record(bench);
         var text = record.RootElement.GetRawText();
         Assert.Contains("CW3002", text, StringComparison.Ordinal);
+        Assert.Equal(["cart.json", "main.bin", "main.bin"], record.RootElement.GetProperty("inputs").EnumerateArray().Select(Name));
         Assert.DoesNotContain(bench.Path, text, StringComparison.Ordinal);
         Assert.DoesNotContain(outside.Path, text, StringComparison.Ordinal);
         Assert.DoesNotContain(Path.GetTempPath(), text, StringComparison.Ordinal);

@@ -128,7 +128,7 @@ public sealed class SegmentPlacerTests
     {
         var log = new FindingLog();
         var entry = new ProgramEntry(Value("file", file)!, new SourcePlace("cart.json", 1)) { Offset = Value("offset", offset), Address = Value("address", address), Region = Value("region", region) };
-        return (new SegmentPlacer(regions, new TestAddresses(), _ => null, log).Place(entry, program), log.ToSorted());
+        return (new SegmentPlacer(regions, [new NamedPlace("bootCode", "rom", 0x40, 0x10, "The boot code.")], new TestAddresses(), _ => null, log).Place(entry, program), log.ToSorted());
     }
 
     private static ManifestValue? Value(string key, string? text) => text is null ? null : new ManifestValue(text, new SourcePlace("cart.json", 1, Key: key));

@@ -1,11 +1,13 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Cartwright.Chips;
 using Cartwright.Manifests;
 
-namespace Cartwright.Chips;
+namespace Cartwright.Documents;
 
 /// <summary>The catalogue as a page of documentation.</summary>
-public static class PartTable
+public static class PartPage
 {
     private const string Head = """
         # Parts
@@ -28,11 +30,8 @@ public static class PartTable
 
         """;
 
-    private const string Columns = """
-        | part | also written | size | data lines | packages | supply | 5 V inputs | access | cycles | status | seen | source |
-        | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
-
-        """;
+    private static readonly ImmutableArray<string> Columns =
+        ["part", "also written", "size", "data lines", "packages", "supply", "5 V inputs", "access", "cycles", "status", "seen", "source"];
 
     private static readonly CompositeFormat Counts = CompositeFormat.Parse("{0} parts: {1} verified, {2} partly verified, {3} from memory.\n");
 
@@ -56,33 +55,23 @@ public static class PartTable
 
     private static void AppendKind(StringBuilder page, PartKind kind)
     {
-        page.Append("\n## ").Append(PartWords.Kinds.Print(kind)).Append("\n\n").Append(Columns);
-        foreach (var part in PartCatalog.BuiltIn.All)
-        {
-            if (part.Kind == kind)
-                AppendRow(page, part);
-        }
+        page.Append("\n## ").Append(PartWords.Kinds.Print(kind)).Append("\n\n");
+        MarkdownTable.Append(page, Columns, PartCatalog.BuiltIn.All.Where(part => part.Kind == kind).Select(Cells));
     }
 
-    private static void AppendRow(StringBuilder page, Part part)
-    {
-        ReadOnlySpan<string> cells =
-        [
-            part.Name,
-            string.Join(", ", part.Aliases),
-            ByteSize.Words(part.CapacityBytes),
-            PartWords.DataBuses.Print(part.DataBus),
-            part.Packages,
-            part.Supply.Text,
-            PartWords.Tolerances.Print(part.Supply.FiveVoltTolerantInputs),
-            part.AccessText.Replace(";", ", ", StringComparison.Ordinal).Replace("  ", " ", StringComparison.Ordinal),
-            part.Endurance.Text,
-            PartWords.Statuses.Print(part.Evidence.Status),
-            part.Evidence.VerifiedFields.Replace(" -- every other column from memory", "", StringComparison.Ordinal),
-            part.Evidence.Source,
-        ];
-        foreach (var cell in cells)
-            page.Append("| ").Append(cell.Replace("|", "\\|", StringComparison.Ordinal)).Append(cell.Length == 0 ? "" : " ");
-        page.Append("|\n");
-    }
+    private static ImmutableArray<string> Cells(Part part) =>
+    [
+        part.Name,
+        string.Join(", ", part.Aliases),
+        ByteSize.Words(part.CapacityBytes),
+        PartWords.DataBuses.Print(part.DataBus),
+        part.Packages,
+        part.Supply.Text,
+        PartWords.Tolerances.Print(part.Supply.FiveVoltTolerantInputs),
+        part.AccessText.Replace(";", ", ", StringComparison.Ordinal).Replace("  ", " ", StringComparison.Ordinal),
+        part.Endurance.Text,
+        PartWords.Statuses.Print(part.Evidence.Status),
+        part.Evidence.VerifiedFields.Replace(" -- every other column from memory", "", StringComparison.Ordinal),
+        part.Evidence.Source,
+    ];
 }
