@@ -52,7 +52,7 @@ public static class BoardReader
             log.Add(ManifestFindings.UnsafeName, name.Place, $"`{name.Text}` cannot be part of a file name: {problem}.");
         }
 
-        var rest = section["length"].Value is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
+        var rest = section.Text("length", log) is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
         return name is null ? null : new Site(
             name.Text,
             section.Text("region", log)?.Text ?? ManifestReader.OnlyRegion,
@@ -89,7 +89,7 @@ public static class BoardReader
                 : site is { Lane: Lane.Word, Width: 8 };
             if (!fits)
             {
-                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a {board.BusWidth}-bit bus.",
+                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a bus of {board.BusWidth}.",
                     "8 lines on the low or the high lane of a 16-bit bus, 16 lines on its whole word, or 8 lines on an 8-bit bus");
             }
         }

@@ -30,7 +30,7 @@ public static class ManifestReader
         var header = ReadHeader(root["header"], log);
         var board = ReadBoard(root["board"], log);
         var images = ReadImages(root["images"], log);
-        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images);
+        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Place = document.Place };
     }
 
     private static CartIdentity? ReadCart(ManifestSection section, FindingLog log)
@@ -107,7 +107,7 @@ public static class ManifestReader
 
     private static RegionSettings ReadRegion(string name, ManifestSection section, FindingLog log)
     {
-        var fits = section["size"].Value is not { } size || string.Equals(size.Text, "fit", StringComparison.OrdinalIgnoreCase);
+        var fits = section.Text("size", log) is not { } size || string.Equals(size.Text, "fit", StringComparison.OrdinalIgnoreCase);
         return new RegionSettings(name, section.Place, fits ? null : section.Size("size", log), section["size"].Place, section.Byte("fill", log));
     }
 
