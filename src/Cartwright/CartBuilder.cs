@@ -33,11 +33,10 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             return new CartBuild([]);
         }
 
-        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
-        var build = new CartBuild([]) { Manifest = manifest, Board = board, Settings = request.Overrides.ByKey, OutputFolder = source.OutputFolder(manifest, log) };
+        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.ByKey, OutputFolder = source.OutputFolder(manifest, log), OutputPlace = source.OutputPlace(manifest) };
         if (FindPlatform(manifest, log) is not { } platform)
         {
-            return build;
+            return build with { Board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log) };
         }
 
         var layout = platform.Layout(manifest.Header);
@@ -48,11 +47,14 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             Title = manifest.Cart.Title,
             Revision = manifest.Cart.Revision,
             Regions = manifest.Regions,
-            Place = key => new SourcePlace(manifest.File, Key: key),
+            Place = manifest.Place,
         };
 
-        build = build with { Platform = platform, Inputs = [source.ManifestInput(manifest), .. programs] };
-        if (log.HasErrors || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
+        var programsAreWhole = !log.HasErrors;
+        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        build = build with { Platform = platform, Board = board, Inputs = [source.ManifestInput(manifest), .. programs] };
+        RomAssembler.CheckSettings(platform, layout, parts, log);
+        if (!programsAreWhole || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
         {
             return build;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Manifests;
@@ -7,8 +8,8 @@ namespace Cartwright.Boards;
 /// <summary>Finds the board a manifest means, and holds it against the cart.</summary>
 public static class BoardChoice
 {
-    // The keys of `board` that describe no board.
-    private static readonly ImmutableArray<string> OtherKeys = ["use", "chips"];
+    // What a manifest may say of a board it takes from the catalogue.
+    private static readonly FrozenSet<string> BesideUse = new[] { "use", "chips" }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The board of the catalogue or the one described in the manifest.</summary>
     /// <param name="settings">What the manifest says.</param>
@@ -17,10 +18,10 @@ public static class BoardChoice
     /// <returns>Null when there is none, or it is wrong.</returns>
     public static Board? Find(BoardSettings settings, string ownId, FindingLog log)
     {
-        var described = settings.Section.Names.Any(static name => !OtherKeys.Contains(name, StringComparer.OrdinalIgnoreCase));
+        var described = settings.Section.Names.FirstOrDefault(static name => !BesideUse.Contains(name));
         if (settings.Use is not { } use)
         {
-            if (described)
+            if (described is not null)
             {
                 return BoardReader.Read(settings.Section, settings.Section.Text("name", log)?.Text ?? ownId, log);
             }
@@ -29,9 +30,10 @@ public static class BoardChoice
             return null;
         }
 
-        if (described)
+        if (described is not null)
         {
-            log.Add(BoardFindings.Contradiction, use.Place, "The manifest both uses a board of the catalogue and describes one.", "either `use`, or `sites` and the other keys of a description");
+            log.Add(BoardFindings.Contradiction, settings.Section[described].Place,
+                $"The manifest uses the board {use.Text} of the catalogue, and `{described}` describes another.", "`use`, or a whole board described in place");
         }
 
         var board = BoardCatalog.Find(use.Text);

@@ -106,7 +106,7 @@ public static class BoardReader
                 : site is { Lane: Lane.Word, Width: 8 };
             if (!fits)
             {
-                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a {board.BusWidth}-bit bus.",
+                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a bus of {board.BusWidth}.",
                     "8 lines on the low or the high lane of a 16-bit bus, 16 lines on its whole word, or 8 lines on an 8-bit bus");
             }
         }

@@ -35,9 +35,9 @@ public static class NearestName
         return nearest.IsEmpty ? null : $"Did you mean {string.Join(" or ", nearest)}?";
     }
 
-    // A long name of which only the beginning was written: one step further away than the beginning itself.
+    // A long name of which only the beginning was written, and that nearly right: one step further away than the beginning itself.
     private static int ToBeginning(string given, string name) =>
-        name.Length > given.Length ? Distance(given, name[..given.Length]) + 1 : int.MaxValue;
+        name.Length > given.Length && Distance(given, name[..given.Length]) is var distance && distance <= given.Length / 4 ? distance + 1 : int.MaxValue;
 
     // Edits (insert, delete, replace) between the two, one row of the table at a time.
     private static int Distance(string left, string right)

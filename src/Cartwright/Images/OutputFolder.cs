@@ -28,6 +28,12 @@ public sealed class OutputFolder : IDisposable
     /// <returns>Null when the folder cannot be used.</returns>
     public static OutputFolder? Open(string folder, SourcePlace place, FindingLog log)
     {
+        if (FileInTheWay(folder) is { } file)
+        {
+            log.Add(OutputFindings.NotWritable, place, $"There is a file where the output folder goes: {file}.", remedy: "Move the file away, or choose another folder.");
+            return null;
+        }
+
         try
         {
             var made = !Directory.Exists(folder);
@@ -115,5 +121,18 @@ public sealed class OutputFolder : IDisposable
             Dispose();
             return null;
         }
+    }
+
+    private static string? FileInTheWay(string folder)
+    {
+        for (var path = folder; path is not null && !Directory.Exists(path); path = Path.GetDirectoryName(path))
+        {
+            if (File.Exists(path))
+            {
+                return path;
+            }
+        }
+
+        return null;
     }
 }

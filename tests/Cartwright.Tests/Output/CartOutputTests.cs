@@ -81,7 +81,7 @@ public sealed class CartOutputTests
         Directory.CreateDirectory(bench.In("dist/lantern-tide.record.json"));
         var before = bench.Tree();
         bench.Write("main.bin", TestBytes.L(0x100));
-        Assert.Contains("CW6002", bench.Run(ManifestText.Set(("board:sites:0:site", "U1"))));
+        Assert.Contains("CW6001", bench.Run(ManifestText.Set(("board:sites:0:site", "U1"))));
         Assert.Equal(before, bench.Tree());
     }
 
