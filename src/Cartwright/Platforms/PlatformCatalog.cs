@@ -21,6 +21,7 @@ public sealed class PlatformCatalog
     public static PlatformCatalog BuiltIn { get; } = new(
     [
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
+        Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using Cartwright.Headers;
 
-namespace Cartwright.Platforms.GameBoy;
+namespace Cartwright.Headers;
 
-/// <summary>The boot bitmap as a word: <c>write</c> for the bytes the console compares, <c>keep</c> for those the program holds, or other bytes in hexadecimal.</summary>
-public sealed class BootBitmapCodec : FieldCodec
+/// <summary>A picture the console compares before it starts, as a word: <c>write</c> for the right bytes, <c>keep</c> for those the program holds, or other bytes in hexadecimal.</summary>
+/// <param name="bitmap">The right bytes.</param>
+public sealed class BitmapCodec(ImmutableArray<byte> bitmap) : FieldCodec
 {
     /// <summary>The word for the bytes the console compares.</summary>
     public const string WriteWord = "write";
@@ -12,7 +12,7 @@ public sealed class BootBitmapCodec : FieldCodec
     /// <summary>The word for leaving the program's bytes.</summary>
     public const string KeepWord = "keep";
 
-    private static readonly BytesCodec Raw = new(BootBitmap.Length);
+    private readonly BytesCodec _raw = new(bitmap.Length);
 
     /// <inheritdoc/>
     public override ImmutableArray<NamedValue> Names { get; } =
@@ -22,20 +22,20 @@ public sealed class BootBitmapCodec : FieldCodec
     ];
 
     /// <inheritdoc/>
-    public override string Expected => $"`{WriteWord}`, `{KeepWord}`, or {Raw.Expected}";
+    public override string Expected => $"`{WriteWord}`, `{KeepWord}`, or {_raw.Expected}";
 
     /// <inheritdoc/>
-    public override string Read(ReadOnlySpan<byte> field) => BootBitmap.IsRight(field) ? WriteWord : Raw.Read(field);
+    public override string Read(ReadOnlySpan<byte> field) => field.SequenceEqual(bitmap.AsSpan()) ? WriteWord : _raw.Read(field);
 
     /// <inheritdoc/>
     public override string? Write(string text, Span<byte> field)
     {
         if (string.Equals(text, WriteWord, StringComparison.OrdinalIgnoreCase))
         {
-            BootBitmap.Bytes.CopyTo(field);
+            bitmap.AsSpan().CopyTo(field);
             return null;
         }
 
-        return string.Equals(text, KeepWord, StringComparison.OrdinalIgnoreCase) ? null : Raw.Write(text, field);
+        return string.Equals(text, KeepWord, StringComparison.OrdinalIgnoreCase) ? null : _raw.Write(text, field);
     }
 }
