@@ -20,10 +20,15 @@ public sealed class PlatformCatalog
     /// <summary>The platforms built in, in order of id.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
+        Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
+        Row(MasterSystem.GameGearFacts.Facts, static () => new MasterSystem.GameGearPlatform()),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
+        Row(Msx.MsxFacts.Facts, static () => new Msx.MsxPlatform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
+        Row(MasterSystem.Sg1000Facts.Facts, static () => new MasterSystem.Sg1000Platform()),
+        Row(MasterSystem.MasterSystemFacts.Facts, static () => new MasterSystem.MasterSystemPlatform()),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
     ]);
 
