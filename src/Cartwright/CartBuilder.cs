@@ -80,7 +80,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
 
     private static ImmutableArray<ChipImage> BuildChips(Board board, Platform platform, CartManifest manifest, CartView cart, FindingLog log)
     {
-        BoardChoice.Check(board, manifest.Board, [platform.Facts.Id, .. platform.Facts.Aliases], field => cart[field], log);
+        BoardChoice.Check(board, manifest.Board, [platform.Facts.Id, .. platform.Facts.Aliases], field => cart[field] ?? platform.Word(manifest.Header, field), log);
         return new ChipImageBuilder(board, manifest.Board, manifest.Images, log).Build(cart.Rom);
     }
 }

@@ -60,6 +60,12 @@ public abstract class Platform
     /// <returns>Null when nothing speaks for it.</returns>
     public virtual RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => null;
 
+    /// <summary>The word of the option of a name; null when there is no such option.</summary>
+    /// <param name="settings">The manifest's <c>header</c>.</param>
+    /// <param name="name">The option's name.</param>
+    public string? Word(HeaderSettings settings, string name) =>
+        Options.FirstOrDefault(option => string.Equals(option.Name, name, StringComparison.OrdinalIgnoreCase)) is { } option ? Word(settings, option) : null;
+
     /// <summary>The word an option has in the settings, or its default.</summary>
     /// <param name="settings">The manifest's <c>header</c>.</param>
     /// <param name="option">The option.</param>

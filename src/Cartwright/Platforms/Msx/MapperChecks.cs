@@ -20,11 +20,13 @@ internal static class MapperChecks
                 log.Add(MsxFindings.OtherHalf, cart.Place("header:mapping"), "The ROM has more than one page, and no instruction for the slot register is found in it.");
             }
         }
-        else if (!mapping.Registers.IsEmpty && Stores(rom, mapping) == 0
+        else if (!mapping.Registers.IsEmpty
             && MsxMapping.All.Where(static other => !other.Registers.IsEmpty).MaxBy(other => Stores(region.Bytes.Span, other)) is { } likely
-            && Stores(rom, likely) is var count && count >= Enough)
+            && Stores(rom, likely) is var count && count >= Enough
+            // Some registers are common to two mappers.
+            && Stores(rom, mapping) is var own && own < count / 2)
         {
-            log.Add(MsxFindings.OtherMapper, cart.Place("header:mapping"), $"The programs store to the registers of {likely.Name} {count} times and never to those of {mapping.Name}.");
+            log.Add(MsxFindings.OtherMapper, cart.Place("header:mapping"), $"The programs store to the registers of {likely.Name} {count} times, and to those of {mapping.Name} {own} times.");
         }
     }
 
