@@ -9,7 +9,7 @@ namespace Cartwright.Platforms.ColecoVision;
 /// <summary>The ColecoVision.</summary>
 public sealed class ColecoPlatform : Platform
 {
-    private const string Plain = "none";
+    private const string Plain = "linear";
     private const string Banked = "banked";
     private const int WindowStart = 0x8000;
     private const int WindowEnd = 0x10000;

@@ -71,25 +71,25 @@ public sealed class ColecoCheckTests
     public void A_banked_cart_must_start_in_its_last_bank(int at, string digits, string? code) => Only(code, ColecoPrograms.Banked(at, digits));
 
     [Theory]
-    [InlineData("none", "$8000", 0)]
-    [InlineData("none", "$FFFF", 0x7FFF)]
+    [InlineData("linear", "$8000", 0)]
+    [InlineData("linear", "$FFFF", 0x7FFF)]
     [InlineData("banked", "$8000", -0x4000)]
     [InlineData("banked", "$C000", 0)]
     [InlineData("banked", "03:C123", 0xC123)]
     public void Addresses(string mapper, string text, long offset) => Assert.Equal(offset, Locate(mapper, text).Offset);
 
     [Theory]
-    [InlineData("none", "$7000", "the console's own")]
-    [InlineData("none", "01:C000", "no banks")]
+    [InlineData("linear", "$7000", "the console's own")]
+    [InlineData("linear", "01:C000", "no banks")]
     [InlineData("banked", "01:8000", "banks are seen")]
     [InlineData("banked", "40:C000", "last one")]
     public void Addresses_elsewhere(string mapper, string text, string words) => Assert.Contains(words, Locate(mapper, text).Problem, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("none", 1, 0x2000)]
-    [InlineData("none", 0x4001, 0x6000)]
-    [InlineData("none", 32767, 0x8000)]
-    [InlineData("none", 0x8001, null)]
+    [InlineData("linear", 1, 0x2000)]
+    [InlineData("linear", 0x4001, 0x6000)]
+    [InlineData("linear", 32767, 0x8000)]
+    [InlineData("linear", 0x8001, null)]
     [InlineData("banked", 0x8000, 0x10000)]
     [InlineData("banked", 0x18000, 0x20000)]
     [InlineData("banked", 0x100001, null)]
@@ -101,7 +101,7 @@ public sealed class ColecoCheckTests
     public void A_cart_is_recognised(string mark)
     {
         var rom = ColecoPrograms.Bench(0x24, Convert.ToHexString("A/B/1983"u8), mark).Assemble().Rom();
-        Assert.Equal((Certainty.Structural, "none"), (Ask(rom)!.Certainty, Ask(rom)!.Variant));
+        Assert.Equal((Certainty.Structural, "linear"), (Ask(rom)!.Certainty, Ask(rom)!.Variant));
         Assert.NotNull(Ask(rom[..0x600]));
         Assert.Null(Ask(rom[..0x100]));
         rom[ColecoHeader.Start + 1] = 0xC0;
