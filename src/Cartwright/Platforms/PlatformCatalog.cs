@@ -22,8 +22,11 @@ public sealed class PlatformCatalog
     [
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
+        Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
+        Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
+        Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
     ]);
 
