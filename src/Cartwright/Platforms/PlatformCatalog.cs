@@ -25,6 +25,7 @@ public sealed class PlatformCatalog
         Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
+        Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
         Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
         Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
