@@ -35,9 +35,6 @@ public sealed class PlatformCatalog
     /// <summary>All of them.</summary>
     public ImmutableArray<Platform> All => [.. _rows.Select(static row => row.Platform.Value)];
 
-    /// <summary>The ids, in the order they are listed.</summary>
-    public ImmutableArray<string> Ids => [.. _rows.Select(static row => row.Facts.Id)];
-
     /// <summary>A platform by id or alias, letter case ignored; null when there is none.</summary>
     /// <param name="name">The id or alias.</param>
     public Platform? Find(string name)
