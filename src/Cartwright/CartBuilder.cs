@@ -72,7 +72,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         if (platform is null)
         {
             log.Add(ManifestFindings.UnknownPlatform, name.Place, $"There is no platform `{name.Text}`.",
-                $"one of {string.Join(", ", platforms.Ids)}", platforms.Question(name.Text));
+                "an id that `cartwright platforms` lists", platforms.Question(name.Text));
         }
 
         return platform;

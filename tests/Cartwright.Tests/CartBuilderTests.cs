@@ -70,7 +70,7 @@ public sealed class CartBuilderTests
         using var bench = new CartBench();
         var build = bench.Build(ManifestText.Set(("cart:platform", "bensh")));
         var finding = build.Findings.Single(finding => finding.Code == "CW1008");
-        Assert.Equal(("one of bench, twin", "Did you mean bench?"), (finding.Expected, finding.Advice));
+        Assert.Equal(("an id that `cartwright platforms` lists", "Did you mean bench?"), (finding.Expected, finding.Advice));
         Assert.Null(build.Platform);
         Assert.Equal("bench", bench.Build(ManifestText.Set(("cart:platform", " WorkBench "))).Platform!.Facts.Id);
     }

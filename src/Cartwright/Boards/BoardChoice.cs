@@ -39,7 +39,7 @@ public static class BoardChoice
         var board = BoardCatalog.Find(use.Text);
         if (board is null)
         {
-            log.Add(BoardFindings.Unknown, use.Place, $"There is no board `{use.Text}`.", $"one of {string.Join(", ", BoardCatalog.Ids)}", NearestName.Question(use.Text, BoardCatalog.Ids));
+            log.Add(BoardFindings.Unknown, use.Place, $"There is no board `{use.Text}`.", "an id that `cartwright boards` lists", NearestName.Question(use.Text, BoardCatalog.Ids));
         }
 
         return board;

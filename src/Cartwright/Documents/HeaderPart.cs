@@ -96,15 +96,18 @@ internal static class HeaderPart
             : $"{size} of the region {Code(first.Region)}, from {VariantText.Join(tables, static table => Anchor(table.Anchor))} on.";
     }
 
-    private static string Anchor(HeaderAnchor anchor) =>
-        Hex(anchor.Offset, 4) + (anchor.FromEnd ? " before its end" : "")
-        + string.Concat(anchor.Shorter.Select(static row => $", from {Hex(row.Offset, 4)} in less than {ByteSize.Words(row.Length)}"));
+    private static string Anchor(HeaderAnchor anchor) => anchor switch
+    {
+        { FromEnd: true } => $"{Hex(anchor.Offset, 4)} before its end",
+        { Tail: > 0 } => $"{Hex(anchor.Offset, 4)} (in a shorter region {Hex(anchor.Tail, 4)} before its end)",
+        _ => Hex(anchor.Offset, 4),
+    };
 
     private static string OnlyWith<T>(ImmutableArray<Variant<T>> items, int all) =>
         items.Length == all ? "" : $" Only with {string.Join(", ", items.Select(static item => item.Layout))}.";
 
     private static int? Start(ImmutableArray<Variant<HeaderTable>> tables) =>
-        tables.Select(static table => table.Value.Anchor).Distinct().ToList() is [{ FromEnd: false, Shorter.IsEmpty: true } anchor] ? anchor.Offset : null;
+        tables.Select(static table => table.Value.Anchor).Distinct().ToList() is [{ FromEnd: false } anchor] ? anchor.Offset : null;
 
     private static string Offset(int offset, int? start) => start is { } first ? Hex(first + offset, 4) : "+" + Hex(offset, 2);
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Cartwright.Headers;
 
 /// <summary>Where a header table begins in its region.</summary>
@@ -7,33 +5,14 @@ namespace Cartwright.Headers;
 /// <param name="FromEnd">True to count back from the end.</param>
 public readonly record struct HeaderAnchor(int Offset, bool FromEnd = false)
 {
-    private readonly ImmutableArray<(int Length, int Offset)> _shorter;
-
-    /// <summary>Other offsets for small regions: in a region of less than so many bytes, the table begins at that offset. The smallest length comes last.</summary>
-    public ImmutableArray<(int Length, int Offset)> Shorter
-    {
-        get => _shorter.IsDefault ? [] : _shorter;
-        init => _shorter = value;
-    }
+    /// <summary>Bytes back from the end of a region too short for <see cref="Offset"/>; 0 where the place does not move.</summary>
+    public int Tail { get; init; }
 
     /// <summary>The table's first byte in a region.</summary>
     /// <param name="regionLength">Length of the region in bytes.</param>
-    public int In(int regionLength)
-    {
-        var offset = Offset;
-        foreach (var (length, other) in Shorter)
-        {
-            offset = regionLength < length ? other : offset;
-        }
-
-        return FromEnd ? regionLength - offset : offset;
-    }
+    public int In(int regionLength) => FromEnd ? regionLength - Offset : Tail > 0 ? Math.Min(Offset, regionLength - Tail) : Offset;
 
     /// <summary>The smallest region, in bytes, that has room for a table of a length.</summary>
     /// <param name="length">The table's length in bytes.</param>
-    public int Needs(int length)
-    {
-        var offset = Shorter.IsEmpty ? Offset : Shorter[^1].Offset;
-        return FromEnd ? Math.Max(offset, length) : offset + length;
-    }
+    public int Needs(int length) => FromEnd ? Math.Max(Offset, length) : Tail > 0 ? Math.Max(Tail, length) : Offset + length;
 }

@@ -23,20 +23,19 @@ public sealed class PlatformCatalog
         Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
-        Row(MasterSystem.GameGearFacts.Facts, static () => new MasterSystem.GameGearPlatform()),
+        Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Msx.MsxFacts.Facts, static () => new Msx.MsxPlatform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
-        Row(MasterSystem.Sg1000Facts.Facts, static () => new MasterSystem.Sg1000Platform()),
-        Row(MasterSystem.MasterSystemFacts.Facts, static () => new MasterSystem.MasterSystemPlatform()),
+        Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
+        Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
+        Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
+        Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
 
     /// <summary>All of them.</summary>
     public ImmutableArray<Platform> All => [.. _rows.Select(static row => row.Platform.Value)];
-
-    /// <summary>The ids, in the order they are listed.</summary>
-    public ImmutableArray<string> Ids => [.. _rows.Select(static row => row.Facts.Id)];
 
     /// <summary>A platform by id or alias, letter case ignored; null when there is none.</summary>
     /// <param name="name">The id or alias.</param>

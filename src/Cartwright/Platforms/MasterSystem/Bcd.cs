@@ -1,23 +1,13 @@
 namespace Cartwright.Platforms.MasterSystem;
 
-/// <summary>Two decimal digits in a byte, the first in its upper half.</summary>
+/// <summary>Two decimal digits in the halves of a byte.</summary>
 internal static class Bcd
 {
-    /// <summary>Whether all digits are decimal.</summary>
-    public static bool Is(params ReadOnlySpan<byte> bytes)
+    public static byte Of(int number) => (byte)((number / 10 << 4) | (number % 10));
+
+    public static bool TryRead(byte value, out int number)
     {
-        foreach (var value in bytes)
-        {
-            if (value >> 4 > 9 || (value & 0x0F) > 9)
-            {
-                return false;
-            }
-        }
-
-        return true;
+        number = ((value >> 4) * 10) + (value & 0x0F);
+        return value >> 4 <= 9 && (value & 0x0F) <= 9;
     }
-
-    public static int Read(byte value) => ((value >> 4) * 10) + (value & 0x0F);
-
-    public static byte Write(int number) => (byte)(((number / 10) << 4) | (number % 10));
 }

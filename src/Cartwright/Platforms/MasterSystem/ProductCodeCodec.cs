@@ -3,43 +3,45 @@ using Cartwright.Headers;
 
 namespace Cartwright.Platforms.MasterSystem;
 
-/// <summary>
-/// A product code of 0 to 159999: the last two decimal digits, the two before them, and in the upper half of the third byte what is
-/// left as a number of 0 to 15 (ROM Header, smspower.org). The lower half of that byte is another field.
-/// </summary>
+/// <summary>The product code: two pairs of decimal digits, the lower pair first, and the ten-thousands in the upper half of the third byte (ROM Header, smspower.org).</summary>
 public sealed class ProductCodeCodec : FieldCodec
 {
+    private const int Largest = 159_999;
     private const string RawMark = "hex ";
-    private const int RawDigits = 5;
-    private const int Largest = 159999;
 
     /// <inheritdoc/>
-    public override string Expected => "a number from 0 to 159999, or `hex` and the five digits as they stand";
+    public override string Expected => "a number from 0 to 159999";
 
     /// <inheritdoc/>
-    public override string Read(ReadOnlySpan<byte> field) => Bcd.Is(field[0], field[1])
-        ? ((field[2] >> 4) * 10000 + Bcd.Read(field[1]) * 100 + Bcd.Read(field[0])).ToString(CultureInfo.InvariantCulture)
-        : RawMark + Convert.ToHexString(field)[..RawDigits];
+    public override string Read(ReadOnlySpan<byte> field) =>
+        Bcd.TryRead(field[0], out var low) && Bcd.TryRead(field[1], out var high)
+            ? ((((field[2] >> 4) * 100) + high) * 100 + low).ToString(CultureInfo.InvariantCulture)
+            : RawMark + Convert.ToHexString([field[0], field[1], (byte)(field[2] & 0xF0)]);
 
     /// <inheritdoc/>
     public override string? Write(string text, Span<byte> field)
     {
+        Span<byte> bytes = stackalloc byte[3];
         if (IsRaw(text))
         {
-            return WriteRaw(text.AsSpan(RawMark.Length).Trim(), field);
+            if (text.Length != RawMark.Length + 6 || Convert.FromHexString(text.AsSpan(RawMark.Length), bytes, out _, out _) != System.Buffers.OperationStatus.Done)
+            {
+                return "it is not three bytes of hexadecimal digits";
+            }
         }
-
-        if (!int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+        else if (Manifests.Number.TryParse(text, out long number) && number <= Largest)
         {
-            return "it is no decimal number";
+            bytes[0] = Bcd.Of((int)(number % 100));
+            bytes[1] = Bcd.Of((int)(number / 100 % 100));
+            bytes[2] = (byte)(number / 10_000 << 4);
         }
-
-        if (number > Largest)
+        else
         {
-            return "it is larger than 159999, the most the field can hold";
+            return "it is no number from 0 to 159999";
         }
 
-        Put(field, Bcd.Write(number % 100), Bcd.Write(number / 100 % 100), number / 10000);
+        bytes[..2].CopyTo(field);
+        field[2] = (byte)((bytes[2] & 0xF0) | (field[2] & 0x0F));
         return null;
     }
 
@@ -47,23 +49,9 @@ public sealed class ProductCodeCodec : FieldCodec
     public override bool IsRaw(string text) => text.StartsWith(RawMark, StringComparison.OrdinalIgnoreCase);
 
     /// <inheritdoc/>
-    public override void Mask(Span<byte> field) => Put(field, 0xFF, 0xFF, 0xF);
-
-    private static string? WriteRaw(ReadOnlySpan<char> digits, Span<byte> field)
+    public override void Mask(Span<byte> field)
     {
-        if (digits.Length != RawDigits || !int.TryParse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var number))
-        {
-            return "behind `hex` there are not five hexadecimal digits";
-        }
-
-        Put(field, (byte)(number >> 12), (byte)(number >> 4), number & 0xF);
-        return null;
-    }
-
-    private static void Put(Span<byte> field, byte last, byte middle, int high)
-    {
-        field[0] = last;
-        field[1] = middle;
-        field[2] = (byte)((high << 4) | (field[2] & 0x0F));
+        field[..2].Fill(0xFF);
+        field[2] = 0xF0;
     }
 }

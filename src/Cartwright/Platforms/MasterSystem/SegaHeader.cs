@@ -1,120 +1,84 @@
-using System.Collections.Immutable;
+using Cartwright.Checksums;
 using Cartwright.Headers;
+using Cartwright.Manifests;
 
 namespace Cartwright.Platforms.MasterSystem;
 
-/// <summary>
-/// The header of Master System and Game Gear in the last 16 bytes of the first 32 KiB (16 or 8 KiB in smaller ROMs), and the author's
-/// tag in the 16 bytes before it. Where there is no tag, those are the program's own.
-/// </summary>
+/// <summary>The header at 0x7FF0 (0x3FF0 and 0x1FF0 in ROMs of 16 and 8 KiB), with the homebrew author tag in the 16 bytes before it.</summary>
 public static class SegaHeader
 {
     /// <summary>The only region.</summary>
     public const string Region = "rom";
 
-    /// <summary>What the header begins with.</summary>
-    public const string Mark = "TMR SEGA";
+    /// <summary>Bytes of tag and header.</summary>
+    public const int Length = 0x20;
 
-    /// <summary>What the author's tag begins with.</summary>
-    public const string TagMark = "SDSC";
+    /// <summary>Where the mark of the header lies, counted from the tag's first byte.</summary>
+    public const int MarkAt = 0x10;
 
-    /// <summary>Bytes of the header proper.</summary>
-    public const int MarkedLength = 0x10;
+    private const int TagStart = 0x7FE0;
+    private const int ChecksumAt = 0x1A;
+    private const int NibbleAt = 0x1F;
+    private const int HeaderLength = 0x10;
+    private const int UpperHalf = 0x8000;
+    private const string Source = "ROM Header (smspower.org)";
+    private const string TagSource = "SDSC Header (smspower.org)";
+    private static readonly string[] TagFields = ["tagVersion", "tagDate", "tagAuthor", "tagName", "tagNotes"];
 
-    /// <summary>Bytes of the author's tag, and so the header's place in the table.</summary>
-    public const int TagLength = 0x10;
+    /// <summary>Where the tag begins.</summary>
+    public static HeaderAnchor Anchor { get; } = new(TagStart) { Tail = Length };
 
-    /// <summary>The size code's name.</summary>
-    public const string Range = "checksumRange";
-
-    private const string Source = "ROM Header, smspower.org";
-    private const string TagSource = "SDSC ROM Tag Specification, smspower.org";
-    private const int CodeAt = 0x1F;
-
-    private static readonly HeaderAnchor Anchor = new(0x7FE0) { Shorter = [(0x8000, 0x3FE0), (0x4000, 0x1FE0)] };
-
-    private static readonly NumberCodec TagPointer = new(new BytesPlacement(2, ByteOrder.LittleEndian), new NamedValues(new NamedValue(0xFFFF, "none")));
-
-    private static readonly string[] TagNames = ["sdscMark", "sdscVersion", "sdscDate", "sdscAuthor", "sdscName", "sdscNotes"];
-
-    /// <summary>Names of the region's values.</summary>
-    public static NamedValues Regions { get; } = new(
-        new NamedValue(3, "sms-japan", "Master System, Japan"),
-        new NamedValue(4, "sms-export", "Master System, elsewhere"),
-        new NamedValue(5, "gg-japan", "Game Gear, Japan"),
-        new NamedValue(6, "gg-export", "Game Gear, elsewhere"),
-        new NamedValue(7, "gg-international", "Game Gear, everywhere"));
-
-    /// <summary>The header of the Master System; export models refuse a wrong checksum.</summary>
-    public static HeaderTable MasterSystem { get; } = Table("sms-export", enforced: true);
-
-    /// <summary>The header of the Game Gear, which does not verify the checksum.</summary>
-    public static HeaderTable GameGear { get; } = Table("gg-international", enforced: false);
-
-    /// <summary>Where the mark lies in a ROM: 0x7FF0, 0x3FF0 or 0x1FF0.</summary>
-    /// <param name="length">Length of the ROM in bytes.</param>
-    public static int MarkAt(int length) => Anchor.In(length) + TagLength;
-
-    private static HeaderTable Table(string region, bool enforced) => new("header and author's tag", Region, Anchor, TagLength + MarkedLength,
+    /// <summary>The table of a console.</summary>
+    /// <param name="region">The word of the region that counts when none is stated.</param>
+    public static HeaderTable Table(string region) => new("Sega header", Region, Anchor, Length,
     [
-        .. Tag,
-        new("mark", 0x10, 8, new TextCodec(0x00), "TMR SEGA; export models of the Master System and all Game Gears look for it.", Source) { Default = Mark },
-        new("reserved", 0x18, 2, new BytesCodec(2), "Reserved: 0000; FFFF and 2020 are also seen.", Source) { Default = "0000" },
-        new("productCode", 0x1C, 3, new ProductCodeCodec(), "The number of the product.", Source) { Default = "0" },
-        Nibble("version", 0x1E, 0, PlainNumber.InDecimal, "Revision of the game, 0 for the first.") with { FromCart = CartKey.Revision, Default = "0" },
-        Nibble("region", CodeAt, 4, Regions, "Console and region.") with { Default = region },
-        Nibble(Range, CodeAt, 0, ChecksumRange.Words, "The size code: how much of the ROM the checksum covers, no more than the ROM has; less is legal and shortens the start.")
-            with { WorkOut = WorkOutRange },
+        Tag("tag", 0x00, 4, new TextCodec(0x00), "The author tag's mark.") with { Default = "SDSC" },
+        Tag("tagVersion", 0x04, 2, new BcdCodec(BcdForm.Version), "The game's version: 1.02.") with { Default = "0.00" },
+        Tag("tagDate", 0x06, 4, new BcdCodec(BcdForm.Date), "The day of the release: 2026-11-25.") with { Default = "hex 00000000" },
+        Tag("tagAuthor", 0x0A, 2, Pointer, "Address of the author's name in the ROM, a text that ends with 00; 0xFFFF for none.") with { Default = "0xFFFF" },
+        Tag("tagName", 0x0C, 2, Pointer, "Address of the game's name in the ROM; 0xFFFF for none.") with { Default = "0xFFFF" },
+        Tag("tagNotes", 0x0E, 2, Pointer, "Address of the release notes in the ROM; 0xFFFF for none.") with { Default = "0xFFFF" },
+        new("mark", MarkAt, 8, new TextCodec(0x20), "The text a boot ROM looks for.", Source) { Default = "TMR SEGA" },
+        new("reserved", 0x18, 2, new BytesCodec(2), "Not used.", Source) { Default = "0000" },
+        new("productCode", 0x1C, 3, new ProductCodeCodec(), "Number of the product, 0 to 159999.", Source) { Default = "0" },
+        new("version", 0x1E, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), PlainNumber.InDecimal), "Revision of the game, 0 to 15.", Source)
+            { FromCart = CartKey.Revision, Default = "0" },
+        new("region", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 4, 4)), new NamedValues(
+            new(3, "sms-japan"), new(4, "sms-export"), new(5, "gg-japan"), new(6, "gg-export"), new(7, "gg-international"))), "Console and market.", Source) { Default = region },
+        new("sumRange", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), new SizeCode([.. SumRange.All.Select(static row => ((ulong)row.Nibble, (long)row.Bytes))])),
+            "Up to where the checksum sums; less than the ROM only shortens the wait at power-on.", Source) { DefaultFrom = DefaultRange },
     ])
     {
         Checksums =
         [
-            new("checksum", 0x1A, 2, ByteOrder.LittleEndian, static rom => SegaChecksum.Of(rom),
-                "sum of bytes modulo 2^16: 0000-1FEF for 8KiB, 0000-3FEF for 16KiB, 0000-7FEF for 32KiB, and for larger ranges 0000-7FEF and from 8000 up to the size", Source)
-                { Enforced = enforced },
+            new("checksum", ChecksumAt, 2, ByteOrder.LittleEndian, static rom => Sum(rom),
+                "sum of all bytes up to the size of sumRange, without the header's 16 bytes and, above 32 KiB, without what lies between them and 0x8000, modulo 2^16", Source),
         ],
     };
 
-    private static ImmutableArray<HeaderField> Tag =>
-    [
-        TagField("sdscMark", 0x00, 4, new TextCodec(0x00), "SDSC: an author's tag follows.") with { Default = TagMark },
-        TagField("sdscVersion", 0x04, 2, new TagVersionCodec(), "Version of the game.") with { Required = true },
-        TagField("sdscDate", 0x06, 4, new TagDateCodec(), "Day it was finished.") with { Required = true },
-        Pointer("sdscAuthor", 0x0A, "Address of the author's name, text that ends with 00; 0x00 is none too."),
-        Pointer("sdscName", 0x0C, "Address of the game's name, text that ends with 00."),
-        Pointer("sdscNotes", 0x0E, "Address of notes, text that ends with 00; only notes have line breaks."),
-    ];
-
-    private static HeaderField TagField(string name, int offset, int length, FieldCodec codec, string meaning) =>
-        new(name, offset, length, codec, meaning, TagSource) { When = HasTag };
-
-    private static HeaderField Pointer(string name, int offset, string meaning) =>
-        TagField(name, offset, 2, TagPointer, meaning) with { Default = "none" };
-
-    private static HeaderField Nibble(string name, int offset, int lowBit, ValueText form, string meaning) =>
-        new(name, offset, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, lowBit, 4)), form), meaning, Source);
-
-    private static bool HasTag(HeaderContext context) =>
-        TagNames.Any(name => context[name] is not null) || context.Held.StartsWith("SDSC"u8);
-
-    // A code stated or held stays when the ROM has as many bytes.
-    private static string WorkOutRange(HeaderContext context)
+    /// <summary>The sum a boot ROM computes, from the nibble the header holds; over what there is of the ROM when that is less.</summary>
+    /// <param name="rom">The ROM.</param>
+    public static ushort Sum(ReadOnlySpan<byte> rom)
     {
-        var length = context.LengthOf(Region);
-        foreach (var code in new[] { Stated(context), Held(context.Held) })
-        {
-            if (code is { } known && ChecksumRange.Of(known) is { } range && range.Size <= length)
-            {
-                return range.Text;
-            }
-        }
-
-        return ChecksumRange.For(length).Text;
+        var tag = Anchor.In(rom.Length);
+        var bytes = Math.Min(SumRange.Of(rom[tag + NibbleAt] & 0x0F)?.Bytes ?? 0, rom.Length);
+        var low = Math.Min(Math.Min(bytes, UpperHalf) - HeaderLength, tag + MarkAt);
+        return (ushort)(ByteSum.Sum16(rom[..Math.Max(0, low)]) + (bytes > UpperHalf ? ByteSum.Sum16(rom[UpperHalf..bytes]) : 0));
     }
 
-    private static int? Stated(HeaderContext context) =>
-        context[Range] is { } text && ChecksumRange.Words.TryParse(text, out var code) && code <= 0xF ? (int)code : null;
+    private static NumberCodec Pointer => new(new BytesPlacement(2, ByteOrder.LittleEndian), new PlainNumber(4));
 
-    private static int? Held(ReadOnlySpan<byte> header) =>
-        header.Length > CodeAt && header[TagLength..].StartsWith("TMR SEGA"u8) && header[CodeAt] is not (0x00 or 0xFF) ? header[CodeAt] & 0x0F : null;
+    private static HeaderField Tag(string name, int offset, int length, FieldCodec codec, string meaning) =>
+        new(name, offset, length, codec, meaning, TagSource) { When = HasTag };
+
+    // The tag is there when anything of it is stated, or the program holds one.
+    private static bool HasTag(HeaderContext context) =>
+        context.Held.StartsWith("SDSC"u8) || TagFields.Any(name => context[name] is not null);
+
+    private static string? DefaultRange(HeaderContext context) => ByteSize.Format(context.LengthOf(Region) switch
+    {
+        <= 8 << 10 => 8 << 10,
+        <= 16 << 10 => 16 << 10,
+        _ => 32 << 10,
+    });
 }

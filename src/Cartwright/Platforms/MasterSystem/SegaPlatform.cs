@@ -1,69 +1,60 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
-using Cartwright.Headers;
 using Cartwright.Manifests;
 using Cartwright.Roms;
 
 namespace Cartwright.Platforms.MasterSystem;
 
-/// <summary>What Master System and Game Gear have in common: a header that may be left out, and mappers.</summary>
-/// <param name="table">The header.</param>
-/// <param name="mappers">The mappers of the console's boards, the customary one first.</param>
-public abstract class SegaPlatform(HeaderTable table, ImmutableArray<SegaMapper> mappers) : Platform
+/// <summary>Master System, Game Gear or SG-1000: they share processor, connector and most of the memory map.</summary>
+public sealed class SegaPlatform : Platform
 {
-    private const string Without = "none";
-
-    private static readonly PlatformOption InternalHeader = new("internalHeader",
-        [new NamedValue(0, "present", "header at the end of the first 32 KiB"), new NamedValue(1, Without, "no header: all bytes are the program's")],
-        "present", "Whether the ROM has a header.", "ROM Header, smspower.org");
-
-    private readonly PlatformOption _mapper = new("mapper",
-        [.. mappers.Select(static (mapper, index) => new NamedValue((ulong)index, mapper.Name, mapper.Meaning))],
-        mappers[0].Name, "How the board switches banks: it settles addresses and sizes.", "Mappers, smspower.org");
-
-    /// <inheritdoc/>
-    public override ImmutableArray<FindingRule> Findings => SegaFindings.All;
-
-    /// <inheritdoc/>
-    public override ImmutableArray<PlatformOption> Options => [_mapper, InternalHeader];
-
-    /// <inheritdoc/>
-    public override ImmutableArray<PlatformLayout> Layouts { get; } =
-        [.. mappers.Select(mapper => Make(mapper, [table])), .. mappers.Select(static mapper => Make(mapper, []))];
-
-    /// <inheritdoc/>
-    public override PlatformLayout Layout(HeaderSettings settings)
+    private static readonly SizeRule Banked = new([8 << 10, 16 << 10, 32 << 10, 48 << 10, 64 << 10, 128 << 10, 256 << 10, 512 << 10, 1 << 20], 16 << 10,
+        "8, 16, 32, 48, 64, 128, 256 or 512 KiB or 1 MiB; stated, any number of 16 KiB banks up to 4 MiB")
     {
-        var name = Variant(Word(settings, _mapper), Word(settings, InternalHeader) != Without);
-        return Layouts.First(layout => layout.Variant == name);
+        Largest = 4 << 20,
+    };
+
+    private static readonly SizeRule Plain = new([8 << 10, 16 << 10, 24 << 10, 32 << 10, 40 << 10, 48 << 10], 0, "8, 16, 24, 32, 40 or 48 KiB");
+
+    private readonly PlatformLayout _layout;
+
+    private SegaPlatform(PlatformFacts facts, PlatformLayout layout)
+    {
+        Facts = facts;
+        _layout = layout;
     }
 
-    /// <inheritdoc/>
-    public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log) => SegaPrefix.Check(segments, log);
+    /// <summary>The Master System.</summary>
+    public static SegaPlatform MasterSystem() => Make(SegaFacts.MasterSystem, "sms-export");
+
+    /// <summary>The Game Gear.</summary>
+    public static SegaPlatform GameGear() => Make(SegaFacts.GameGear, "gg-international");
+
+    /// <summary>The SG-1000, which has no header.</summary>
+    public static SegaPlatform Sg1000() => new(SegaFacts.Sg1000, new PlatformLayout(SegaFacts.Sg1000.Id, [new RegionRule(SegaHeader.Region, Plain, "program and data")], [], new SegaAddresses()));
 
     /// <inheritdoc/>
-    public override void Check(CartView cart, FindingLog log)
-    {
-        StartChecks.Check(cart, HasPauseButton, log);
-        HeaderChecks.Check(cart, this, log);
-        TagChecks.Check(cart, log);
-    }
+    public override PlatformFacts Facts { get; }
 
-    /// <summary>Whether an export console refuses a cart whose header is wrong.</summary>
-    public bool ChecksSum => table.Checksums[0].Enforced;
+    /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => Facts == SegaFacts.MasterSystem ? SegaFindings.All : [];
 
-    /// <summary>Whether the console has a button that interrupts the program.</summary>
-    protected internal abstract bool HasPauseButton { get; }
+    /// <inheritdoc/>
+    public override ImmutableArray<PlatformLayout> Layouts => [_layout];
 
-    /// <summary>Whether a region's value is for this console.</summary>
-    /// <param name="region">The value.</param>
-    protected internal abstract bool Owns(int region);
+    /// <inheritdoc/>
+    public override PlatformLayout Layout(HeaderSettings settings) => _layout;
 
-    private static PlatformLayout Make(SegaMapper mapper, ImmutableArray<HeaderTable> headers) => new(
-        Variant(mapper.Name, !headers.IsEmpty),
-        [new RegionRule(SegaHeader.Region, mapper.Sizes, "program and data")],
-        headers,
-        mapper.Addresses);
+    /// <inheritdoc/>
+    public override string Extension(CartView cart) => Facts == SegaFacts.Sg1000 ? "sg" : Facts.Id;
 
-    private static string Variant(string mapper, bool hasHeader) => hasHeader ? mapper : mapper + "-without-header";
+    /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) =>
+        Facts == SegaFacts.Sg1000 ? SegaRecognition.Unmarked(file) : SegaRecognition.Marked(file, Facts.Id);
+
+    /// <inheritdoc/>
+    public override void Check(CartView cart, FindingLog log) => new SegaChecks(cart, Facts.Id, log).Run();
+
+    private static SegaPlatform Make(PlatformFacts facts, string region) => new(facts, new PlatformLayout(facts.Id,
+        [new RegionRule(SegaHeader.Region, Banked, "program and data")], [SegaHeader.Table(region)], new SegaAddresses()));
 }

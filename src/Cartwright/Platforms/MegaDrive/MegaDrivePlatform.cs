@@ -59,6 +59,9 @@ public sealed class MegaDrivePlatform : Platform
     }
 
     /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => MegaDriveRecognition.Recognise(file);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "md";
 
     /// <inheritdoc/>

@@ -38,6 +38,9 @@ public sealed class SnesPlatform : Platform
     }
 
     /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => SnesRecognition.Recognise(file);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "sfc";
 
     /// <inheritdoc/>
