@@ -90,7 +90,9 @@ public sealed class ExampleTests
     [Theory]
     [InlineData("lantern-tide-gb", "Game Boy ROM image: \"LANTERN TIDE\" (Rev.00) [MBC5], ROM: 256Kbit")]
     [InlineData("lantern-tide-gba", "Game Boy Advance ROM image: \"LANTERN TIDE\" (ALTEQM, Rev.00)")]
+    [InlineData("lantern-tide-gg", "Sega Game Gear ROM image: 2026 (Rev.00) (32 KB)")]
     [InlineData("lantern-tide-md", "Sega Mega Drive / Genesis ROM image: \"LANTERN TIDE")]
+    [InlineData("lantern-tide-msx", "MSX ROM, init=0x4010")]
     [InlineData("lantern-tide-sms", "Sega Master System ROM image: 1126 (Rev.00) (32 KB)")]
     [InlineData("lantern-tide-nes", "NES ROM image (iNES) (NES 2.0): 1x16k PRG, 1x8k CHR [V-mirror]")]
     public void The_file_command_recognises_the_ROM(string name, string words)

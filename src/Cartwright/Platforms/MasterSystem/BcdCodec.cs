@@ -26,7 +26,7 @@ public sealed class BcdCodec(BcdForm form) : FieldCodec
 
         return form == BcdForm.Version
             ? string.Create(CultureInfo.InvariantCulture, $"{numbers[0]}.{numbers[1]:D2}")
-            : numbers[0] is >= 1 and <= 31 && numbers[1] is >= 1 and <= 12
+            : IsDay((100 * numbers[3]) + numbers[2], numbers[1], numbers[0])
                 ? string.Create(CultureInfo.InvariantCulture, $"{numbers[3]:D2}{numbers[2]:D2}-{numbers[1]:D2}-{numbers[0]:D2}")
                 : RawMark + Convert.ToHexString(field);
     }
@@ -73,6 +73,9 @@ public sealed class BcdCodec(BcdForm form) : FieldCodec
         field[3] = Bcd.Of(date.Year / 100);
         return null;
     }
+
+    private static bool IsDay(int year, int month, int day) =>
+        year > 0 && month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month);
 
     private static bool Two(string text, out int number) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number) && number <= 99;

@@ -28,9 +28,14 @@ public static class SegaHeader
     /// <summary>Where the tag begins.</summary>
     public static HeaderAnchor Anchor { get; } = new(TagStart) { Tail = Length };
 
+    /// <summary>Names of the region's values.</summary>
+    public static NamedValues Regions { get; } = new(
+        new NamedValue(3, "sms-japan"), new NamedValue(4, "sms-export"), new NamedValue(5, "gg-japan"), new NamedValue(6, "gg-export"), new NamedValue(7, "gg-international"));
+
     /// <summary>The table of a console.</summary>
     /// <param name="region">The word of the region that counts when none is stated.</param>
-    public static HeaderTable Table(string region) => new("Sega header", Region, Anchor, Length,
+    /// <param name="enforced">Whether some model of the console refuses a wrong checksum.</param>
+    public static HeaderTable Table(string region, bool enforced) => new("Sega header", Region, Anchor, Length,
     [
         Tag("tag", 0x00, 4, new TextCodec(0x00), "The author tag's mark.") with { Default = "SDSC" },
         Tag("tagVersion", 0x04, 2, new BcdCodec(BcdForm.Version), "The game's version: 1.02.") with { Default = "0.00" },
@@ -43,16 +48,15 @@ public static class SegaHeader
         new("productCode", 0x1C, 3, new ProductCodeCodec(), "Number of the product, 0 to 159999.", Source) { Default = "0" },
         new("version", 0x1E, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), PlainNumber.InDecimal), "Revision of the game, 0 to 15.", Source)
             { FromCart = CartKey.Revision, Default = "0" },
-        new("region", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 4, 4)), new NamedValues(
-            new(3, "sms-japan"), new(4, "sms-export"), new(5, "gg-japan"), new(6, "gg-export"), new(7, "gg-international"))), "Console and market.", Source) { Default = region },
-        new("sumRange", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), new SizeCode([.. SumRange.All.Select(static row => ((ulong)row.Nibble, (long)row.Bytes))])),
-            "Up to where the checksum sums; less than the ROM only shortens the wait at power-on.", Source) { DefaultFrom = DefaultRange },
+        new("region", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 4, 4)), Regions), "Console and market.", Source) { Default = region },
+        new("sumRange", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), SumRange.Words),
+            "Up to where the checksum sums; less than the ROM only shortens the wait at power-on.", Source) { WorkOut = WorkOutRange },
     ])
     {
         Checksums =
         [
             new("checksum", ChecksumAt, 2, ByteOrder.LittleEndian, static rom => Sum(rom),
-                "sum of all bytes up to the size of sumRange, without the header's 16 bytes and, above 32 KiB, without what lies between them and 0x8000, modulo 2^16", Source),
+                "sum of all bytes up to the size of sumRange, without the header's 16 bytes and, above 32 KiB, without what lies between them and 0x8000, modulo 2^16", Source) { Enforced = enforced },
         ],
     };
 
@@ -75,10 +79,21 @@ public static class SegaHeader
     private static bool HasTag(HeaderContext context) =>
         context.Held.StartsWith("SDSC"u8) || TagFields.Any(name => context[name] is not null);
 
-    private static string? DefaultRange(HeaderContext context) => ByteSize.Format(context.LengthOf(Region) switch
+    // A stated range is the manifest's affair, and one that the program holds stays when it is sound and the ROM has as many bytes.
+    private static string? WorkOutRange(HeaderContext context)
     {
-        <= 8 << 10 => 8 << 10,
-        <= 16 << 10 => 16 << 10,
-        _ => 32 << 10,
-    });
+        if (context["sumRange"] is not null)
+        {
+            return null;
+        }
+
+        var length = context.LengthOf(Region);
+        var held = context.Held[MarkAt..].StartsWith("TMR SEGA"u8) && context.Held[NibbleAt] is not (0x00 or 0xFF) ? SumRange.Of(context.Held[NibbleAt] & 0x0F) : null;
+        return held is { Faulty: null } && held.Bytes <= length ? ByteSize.Format(held.Bytes) : ByteSize.Format(length switch
+        {
+            < 16 << 10 => 8 << 10,
+            < 32 << 10 => 16 << 10,
+            _ => 32 << 10,
+        });
+    }
 }

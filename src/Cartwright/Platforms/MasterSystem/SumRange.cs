@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Headers;
 
 namespace Cartwright.Platforms.MasterSystem;
 
@@ -21,6 +22,9 @@ public sealed record SumRange(int Nibble, int Bytes, string? Faulty = null)
         new(0x1, 512 << 10),
         new(0x2, 1 << 20, "boot ROMs are reported to sum it wrongly"),
     ];
+
+    /// <summary>How the ranges are written.</summary>
+    public static SizeCode Words { get; } = new([.. All.Select(static row => ((ulong)row.Nibble, (long)row.Bytes))]);
 
     /// <summary>The row of a nibble; null for one without a meaning.</summary>
     /// <param name="nibble">The nibble.</param>

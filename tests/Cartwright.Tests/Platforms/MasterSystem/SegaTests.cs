@@ -208,5 +208,5 @@ public sealed class SegaTests
         bench.Log.ToSorted().Where(finding => finding.Severity == Findings.FindingSeverity.Error).Select(finding => finding.Code);
 
     private static AddressPlace Locate(string text) =>
-        ConsoleAddress.TryParse(text, out var address) ? new SegaAddresses().Locate(address, _ => null) : throw new ArgumentException(text);
+        ConsoleAddress.TryParse(text, out var address) ? SegaPlatform.MasterSystem().Layouts[0].Addresses.Locate(address, _ => null) : throw new ArgumentException(text);
 }
