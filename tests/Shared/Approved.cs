@@ -12,22 +12,39 @@ internal static class Approved
 
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    /// <summary>Fails unless the file holds exactly this text; writes it instead when asked to update.</summary>
+    /// <summary>The folder that holds the whole repository.</summary>
+    public static string Root { get; } = RepositoryRoot();
+
+    /// <summary>True when approved files are to be written anew.</summary>
+    public static bool Updates => Environment.GetEnvironmentVariable(UpdateVariable) == "1";
+
+    /// <summary>Fails unless the file holds exactly this text; writes it instead when asked to update. A file that is not there holds nothing.</summary>
     /// <param name="repositoryRelativePath">The file, from the repository root, with forward slashes.</param>
     /// <param name="actual">What the code generates.</param>
     public static void Equal(string repositoryRelativePath, string actual)
     {
-        var path = Path.Combine(RepositoryRoot(), repositoryRelativePath);
-        if (Environment.GetEnvironmentVariable(UpdateVariable) == "1")
+        var path = Path.Combine(Root, repositoryRelativePath);
+        if (Updates)
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, actual, Utf8);
+            Write(path, actual);
             return;
         }
 
         var approved = File.Exists(path) ? File.ReadAllText(path, Utf8) : "";
         if (FirstDifference(approved, actual) is { } difference)
             Assert.Fail($"{repositoryRelativePath} is out of date: {difference}\nRun the tests with {UpdateVariable}=1 to write it anew.");
+    }
+
+    private static void Write(string path, string text)
+    {
+        if (text.Length == 0)
+        {
+            File.Delete(path);
+            return;
+        }
+
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, text, Utf8);
     }
 
     /// <summary>The first line that differs, with both versions of it; null when the texts are equal.</summary>
