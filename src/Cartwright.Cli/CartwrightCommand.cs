@@ -14,11 +14,12 @@ internal static class CartwrightCommand
     public static int Run(string[] arguments, TextWriter output, TextWriter errors)
     {
         var parsed = Root(output, errors).Parse(arguments);
-        if (parsed.Errors.Count > 0)
+        var faults = UsageFaults.Of(parsed).ToList();
+        if (faults.Count > 0)
         {
-            foreach (var error in parsed.Errors)
+            foreach (var fault in faults)
             {
-                errors.WriteLine($"cartwright: {error.Message}");
+                errors.WriteLine($"cartwright: {fault}");
             }
 
             errors.WriteLine("cartwright: `cartwright --help` lists the verbs, `cartwright VERB --help` the options of one.");
@@ -44,20 +45,20 @@ internal static class CartwrightCommand
         }
     }
 
-    private static RootCommand Root(TextWriter output, TextWriter errors)
+    // No RootCommand: that one is called after the file it runs from.
+    private static Command Root(TextWriter output, TextWriter errors)
     {
-        var root = new RootCommand("Takes a homebrew game from assembled programs to chip images for a real cartridge.")
+        var help = new HelpOption { Description = "Shows this help." };
+        help.Aliases.Clear();
+        help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        return new Command("cartwright", "Takes a homebrew game from assembled programs to chip images for a real cartridge.")
         {
             BuildVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),
+            help,
+            new VersionOption { Description = "Shows the version.", Action = new VersionAction() },
         };
-        var help = root.Options.OfType<HelpOption>().Single();
-        help.Aliases.Clear();
-        help.Description = "Shows this help.";
-        help.Action = new HelpWithExamples((HelpAction)help.Action!);
-        root.Options.OfType<VersionOption>().Single().Description = "Shows the version.";
-        return root;
     }
 }

@@ -34,10 +34,13 @@ internal sealed class BuildSource(BuildRequest request)
 
     public BuildInput ManifestInput(CartManifest manifest) => new(Path.GetFileName(manifest.File), null, FileDigest.Of(_manifest), []);
 
+    /// <summary>Where the user named the output folder.</summary>
+    public SourcePlace OutputPlace(CartManifest manifest) => request.OutputFolder is { Length: > 0 } ? new SourcePlace("--out") : manifest.Images.FolderPlace;
+
     /// <summary>The output folder; a finding when a link in the manifest's path leads elsewhere.</summary>
     public string OutputFolder(CartManifest manifest, FindingLog log)
     {
-        if (request.OutputFolder is { } stated)
+        if (request.OutputFolder is { Length: > 0 } stated)
         {
             return Path.GetFullPath(stated);
         }
@@ -81,14 +84,16 @@ internal sealed class BuildSource(BuildRequest request)
 
     private static ReadOnlyMemory<byte>? Cut(ProgramEntry entry, byte[] bytes, FindingLog log)
     {
-        var length = entry.Length ?? bytes.Length - entry.Skip;
-        if (entry.Skip <= bytes.Length && length >= 0 && length <= bytes.Length - entry.Skip)
+        var rest = bytes.Length - entry.Skip;
+        var length = entry.Length ?? rest;
+        if (rest >= 0 && length <= rest)
         {
             return bytes.AsMemory((int)entry.Skip, (int)length);
         }
 
-        log.Add(RomFindings.SliceOutside, entry.Place,
-            $"{entry.File} has {ByteSize.Describe(bytes.Length)}; {ByteSize.Describe(Math.Max(0, length))} after the first {ByteSize.Describe(entry.Skip)} are not all in it.");
+        log.Add(RomFindings.SliceOutside, entry.Place, $"{entry.File} has {ByteSize.Describe(bytes.Length)}, and " + (rest < 0
+            ? $"`skip` leaves out the first {ByteSize.Describe(entry.Skip)}."
+            : $"`length` takes {ByteSize.Describe(length)} after the first {ByteSize.Describe(entry.Skip)}: {ByteSize.Words(length - rest)} too many."));
         return null;
     }
 }

@@ -33,7 +33,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             return new CartBuild([]);
         }
 
-        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.Settings, OutputFolder = source.OutputFolder(manifest, log) };
+        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.Merged, OutputFolder = source.OutputFolder(manifest, log), OutputPlace = source.OutputPlace(manifest) };
         if (FindPlatform(manifest, log) is not { } platform)
         {
             return build;
@@ -47,16 +47,18 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             Title = manifest.Cart.Title,
             Revision = manifest.Cart.Revision,
             Regions = manifest.Regions,
-            Place = key => new SourcePlace(manifest.File, Key: key),
+            Place = manifest.Place,
         };
 
         build = build with { Platform = platform, Inputs = [source.ManifestInput(manifest), .. programs] };
-        if (log.HasErrors || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
+        var programsAreWhole = !log.HasErrors;
+        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        RomAssembler.CheckSettings(platform, layout, parts, log);
+        if (!programsAreWhole || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
         {
             return build;
         }
 
-        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
         var chips = board is null ? [] : BuildChips(board, platform, manifest, cart, log);
         build = build with { Cart = cart, Board = board, Chips = chips };
         return build with { Files = CartOutput.Plan(build, log) };

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Cartwright.Findings;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
@@ -7,6 +8,9 @@ namespace Cartwright.Boards;
 /// <summary>Finds the board a manifest means, and holds it against the cart.</summary>
 public static class BoardChoice
 {
+    // What a manifest may say of a board it takes from the catalogue.
+    private static readonly FrozenSet<string> BesideUse = new[] { "use", "chips" }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The board of the catalogue or the one described in the manifest.</summary>
     /// <param name="settings">What the manifest says.</param>
     /// <param name="ownId">Id for a board described in the manifest.</param>
@@ -14,10 +18,9 @@ public static class BoardChoice
     /// <returns>Null when there is none, or it is wrong.</returns>
     public static Board? Find(BoardSettings settings, string ownId, FindingLog log)
     {
-        var described = !settings.Section["sites"].IsAbsent;
         if (settings.Use is not { } use)
         {
-            if (described)
+            if (!settings.Section["sites"].IsAbsent)
             {
                 return BoardReader.Read(settings.Section, settings.Section.Text("name", log)?.Text ?? ownId, log);
             }
@@ -26,9 +29,11 @@ public static class BoardChoice
             return null;
         }
 
-        if (described)
+        if (settings.Section.Names.FirstOrDefault(static name => !BesideUse.Contains(name)) is { } described)
         {
-            log.Add(BoardFindings.Contradiction, use.Place, "The manifest both uses a board of the catalogue and describes one.", "either `use` or `sites`");
+            log.Add(BoardFindings.Contradiction, settings.Section[described].Place,
+                $"The manifest uses the board {use.Text} of the catalogue, and `{described}` describes another.", "`use`, or a whole board described in place");
+            return null;
         }
 
         var board = BoardCatalog.Find(use.Text);

@@ -29,7 +29,7 @@ public static class BoardReader
         var board = new Board(
             id,
             section.Text("platform", log)?.Text,
-            (int)(section.Number("busWidth", log) ?? 8),
+            Width(section, "busWidth", log),
             section.Choice("byteOrder", Orders, log) ?? ByteOrder.BigEndian,
             section.Fraction("busVolts", log) ?? 5,
             sites)
@@ -52,11 +52,11 @@ public static class BoardReader
             log.Add(ManifestFindings.UnsafeName, name.Place, $"`{name.Text}` cannot be part of a file name: {problem}.");
         }
 
-        var rest = section["length"].Value is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
+        var rest = section.Text("length", log) is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
         return name is null ? null : new Site(
             name.Text,
             section.Text("region", log)?.Text ?? ManifestReader.OnlyRegion,
-            (int)(section.Number("width", log) ?? 8),
+            Width(section, "width", log),
             section.Choice("lane", Lanes, log) ?? Lane.Word,
             section.Size("start", log) ?? 0,
             rest ? null : section.Size("length", log),
@@ -66,6 +66,14 @@ public static class BoardReader
             Meaning = section.Text("meaning", log)?.Text,
         };
     }
+
+    private static bool IsWhole(Site site, int busWidth)
+    {
+        var word = busWidth == 16 ? 2 : 1;
+        return site.Length != 0 && site.Start % word == 0 && (site.Length ?? 0) % word == 0;
+    }
+
+    private static int Width(ManifestSection section, string key, FindingLog log) => (int)Math.Min(section.Number(key, log) ?? 8, int.MaxValue);
 
     private static void CheckBoard(Board board, ManifestSection section, FindingLog log)
     {
@@ -89,9 +97,15 @@ public static class BoardReader
                 : site is { Lane: Lane.Word, Width: 8 };
             if (!fits)
             {
-                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a {board.BusWidth}-bit bus.",
+                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a bus of {board.BusWidth}.",
                     "8 lines on the low or the high lane of a 16-bit bus, 16 lines on its whole word, or 8 lines on an 8-bit bus");
             }
+        }
+
+        foreach (var site in board.Sites.Where(site => !IsWhole(site, board.BusWidth)))
+        {
+            Contradiction($"The site {site.Name} begins at {ByteSize.Describe(site.Start)} and holds {(site.Length is { } length ? ByteSize.Describe(length) : "the rest")}.",
+                board.BusWidth == 16 ? "a slice of whole 16-bit words, at least one" : "a slice of at least one byte");
         }
 
         var twice = board.Sites.GroupBy(static site => site.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(static group => group.Count() > 1);

@@ -28,12 +28,16 @@ public static class FindingText
 
         if (finding.Severity != FindingSeverity.Note)
         {
-            line.Append(' ').Append(finding.Advice);
+            line.Append(' ').Append(Advice(finding));
         }
 
         // A finding is one line, whatever a file name or a value holds.
         return line.Replace('\r', ' ').Replace('\n', ' ').ToString();
     }
+
+    // "Nothing, if it is meant" stands under a heading in the documents; in a line it needs its verb.
+    private static string Advice(Finding finding) =>
+        finding.Advice.StartsWith("Nothing", StringComparison.Ordinal) ? "Do nothing" + finding.Advice["Nothing".Length..] : finding.Advice;
 
     private static string Origin(SourcePlace place)
     {

@@ -20,6 +20,9 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
     // What a blank cell of flash and EPROM reads.
     private const byte ErasedValue = 0xFF;
 
+    // Far above any chip with address lines of its own; the whole image is made in memory.
+    private const long LargestChip = 256 << 20;
+
     /// <summary>Makes the images.</summary>
     /// <param name="rom">The finished ROM.</param>
     /// <returns>One image a site that holds anything, in the order of the board.</returns>
@@ -110,13 +113,31 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             log.Add(BoardFindings.LargerThanSite, name.Place, $"{part.Name} holds {ByteSize.Words(part.CapacityBytes)}, and {site.Name} addresses {ByteSize.Words(largest)}; its file is filled `{BoardReader.Word(site.Fill)}`.");
         }
 
+        if (chip.Capacity is { } stated && stated != part.CapacityBytes)
+        {
+            if (!part.Evidence.SawCapacity)
+            {
+                return (part, Stated(site, stated, needed, fitting, name.Place));
+            }
+
+            log.Add(ManifestFindings.BadValue, chip.Place, $"{site.Name}: the capacity is stated as {ByteSize.Describe(stated)}, and {part.Name} holds {ByteSize.Describe(part.CapacityBytes)}.",
+                remedy: "Take `capacity` out, or name the part that is fitted.");
+        }
+
         // A capacity from memory may be wrong: the finding has said so, and the file is made as long as its contents need.
         return (part, (int)Math.Max(part.CapacityBytes, part.Evidence.SawCapacity ? 0 : fitting));
     }
 
     private int Stated(Site site, long? capacity, int needed, int fitting, SourcePlace place)
     {
-        if (capacity is { } stated && (stated < needed || stated > int.MaxValue))
+        if (capacity is { } odd && (odd > LargestChip || odd % (site.Width / 8) != 0))
+        {
+            log.Add(ManifestFindings.BadValue, place, $"{site.Name}: no chip of {site.Width} data lines has {ByteSize.Describe(odd)}.", $"whole words, at most {ByteSize.Describe(LargestChip)}",
+                "State the capacity the data sheet gives, in bytes.");
+            return fitting;
+        }
+
+        if (capacity is { } stated && stated < needed)
         {
             log.Add(PartFindings.TooSmall, place, $"{site.Name}: the stated capacity of {ByteSize.Describe(stated)} does not hold {ByteSize.Describe(needed)}.");
             return fitting;

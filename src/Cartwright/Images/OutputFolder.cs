@@ -9,6 +9,7 @@ public sealed class OutputFolder : IDisposable
     private const string LockName = "lock";
     private const string NewName = "new";
     private const string OldName = "old";
+    private const string FreshName = "fresh";
 
     private readonly string _folder;
     private readonly string _stage;
@@ -28,6 +29,9 @@ public sealed class OutputFolder : IDisposable
 
     private string Old => Path.Combine(_stage, OldName);
 
+    // An empty file of each name that had no earlier file: what to take away when the build is undone.
+    private string Fresh => Path.Combine(_stage, FreshName);
+
     /// <summary>Opens a folder for writing; makes it when it is not there. Puts back what a killed build left half moved.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="place">Where findings about it point.</param>
@@ -35,6 +39,12 @@ public sealed class OutputFolder : IDisposable
     /// <returns>Null when the folder cannot be used.</returns>
     public static OutputFolder? Open(string folder, SourcePlace place, FindingLog log)
     {
+        if (FileInTheWay(folder) is { } file)
+        {
+            log.Add(OutputFindings.NotWritable, place, $"There is a file where the output folder goes: {file}.", remedy: "Move the file away, or choose another folder.");
+            return null;
+        }
+
         try
         {
             var made = !Directory.Exists(folder);
@@ -70,6 +80,7 @@ public sealed class OutputFolder : IDisposable
     /// <exception cref="IOException">A file could not be moved; the earlier output is as it was.</exception>
     public void Commit()
     {
+        Directory.CreateDirectory(Fresh);
         Directory.CreateDirectory(Old);
         try
         {
@@ -78,6 +89,10 @@ public sealed class OutputFolder : IDisposable
                 if (File.Exists(Path.Combine(_folder, name)))
                 {
                     File.Move(Path.Combine(_folder, name), Path.Combine(Old, name));
+                }
+                else
+                {
+                    File.Create(Path.Combine(Fresh, name)).Dispose();
                 }
 
                 File.Move(Path.Combine(New, name), Path.Combine(_folder, name));
@@ -120,11 +135,33 @@ public sealed class OutputFolder : IDisposable
 
     private void PutBack()
     {
+        foreach (var file in Directory.Exists(Fresh) ? Directory.EnumerateFiles(Fresh) : [])
+        {
+            File.Delete(Path.Combine(_folder, Path.GetFileName(file)));
+        }
+
         foreach (var file in Directory.EnumerateFiles(Old))
         {
             File.Move(file, Path.Combine(_folder, Path.GetFileName(file)), overwrite: true);
         }
 
         Directory.Delete(Old);
+        if (Directory.Exists(Fresh))
+        {
+            Directory.Delete(Fresh, recursive: true);
+        }
+    }
+
+    private static string? FileInTheWay(string folder)
+    {
+        for (var path = folder; path is not null && !Directory.Exists(path); path = Path.GetDirectoryName(path))
+        {
+            if (File.Exists(path))
+            {
+                return path;
+            }
+        }
+
+        return null;
     }
 }

@@ -21,13 +21,16 @@ public static class ByteSize
         ("M", 1L << 20),
     ];
 
+    /// <summary>Largest size that is read, in bytes: sums of a few sizes stay far from overflow.</summary>
+    public const long Largest = 1L << 60;
+
     /// <summary>What a size may look like, for messages.</summary>
     public const string Forms = "a size such as 512KiB, 4Mbit, 0x80000 or 524288";
 
     /// <summary>Reads a size.</summary>
     /// <param name="text">The text; letter case and blanks between number and unit do not count.</param>
     /// <param name="bytes">The size in bytes, 0 or more.</param>
-    /// <returns>False when the text is no size or is larger than 2^62 bytes.</returns>
+    /// <returns>False when the text is no size or is larger than <see cref="Largest"/>.</returns>
     public static bool TryParse(string text, out long bytes)
     {
         var trimmed = text.Trim();
@@ -39,7 +42,7 @@ public static class ByteSize
             }
         }
 
-        return Number.TryParse(trimmed, out bytes);
+        return Number.TryParse(trimmed, out bytes) && bytes <= Largest;
     }
 
     /// <summary>Writes a size in the largest binary unit that divides it: 524288 as <c>512KiB</c>.</summary>
@@ -70,7 +73,7 @@ public static class ByteSize
     {
         bytes = 0;
         if (!decimal.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
-            || value > (1L << 62) / factor)
+            || value > Largest / factor)
         {
             return false;
         }

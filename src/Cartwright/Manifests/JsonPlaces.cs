@@ -8,9 +8,13 @@ namespace Cartwright.Manifests;
 /// <remarks>Configuration providers keep values but not places; this keeps the places.</remarks>
 internal sealed class JsonPlaces
 {
+    private const string WholeText = "an object in braces: { … }";
+
     private readonly Dictionary<string, SourcePlace> _places = new(StringComparer.OrdinalIgnoreCase);
     private readonly string _file;
     private readonly byte[] _text;
+    private string? _twice;
+    private long _token;
     private int _line = 1;
     private int _lineStart;
 
@@ -42,6 +46,12 @@ internal sealed class JsonPlaces
     {
         var places = new JsonPlaces(file, text);
         var before = log.Count;
+        if (text.AsSpan().IndexOfAnyExcept(" \t\r\n"u8) < 0)
+        {
+            log.Add(ManifestFindings.BadJson, new SourcePlace(file), "The file is empty.", WholeText);
+            return null;
+        }
+
         try
         {
             places.Walk(log);
@@ -49,6 +59,11 @@ internal sealed class JsonPlaces
         catch (JsonException fault)
         {
             log.Add(ManifestFindings.BadJson, places.PlaceOf(fault), $"This is not valid JSON: {Sentence(fault)}");
+        }
+
+        catch (InvalidOperationException)
+        {
+            log.Add(ManifestFindings.BadJson, places.PlaceAt(places._token, ""), "This text holds half of a letter: bytes that are not UTF-8, or one of the two \\u escapes that make a letter together.", "UTF-8 text");
         }
 
         return log.Count == before ? places : null;
@@ -61,28 +76,27 @@ internal sealed class JsonPlaces
         var path = "";
         while (reader.Read())
         {
+            _token = reader.TokenStartIndex;
             switch (reader.TokenType)
             {
                 case JsonTokenType.PropertyName:
                     path = Join(levels.Peek().Path, reader.GetString()!);
-                    if (!_places.TryAdd(path, PlaceAt(reader.TokenStartIndex, path)))
-                    {
-                        log.Add(ManifestFindings.DuplicateKey, PlaceAt(reader.TokenStartIndex, path), $"The key `{path}` is given twice (letter case does not count).");
-                    }
-
+                    Note(path, reader.TokenStartIndex, log);
                     break;
                 case JsonTokenType.EndObject or JsonTokenType.EndArray:
                     path = levels.Pop().Path;
                     break;
                 default:
-                    path = ItemPath(levels, path, reader.TokenStartIndex);
+                    CheckLetters(ref reader);
+                    path = ItemPath(levels, path, reader.TokenStartIndex, log);
+                    if (levels.Count == 0 && reader.TokenType != JsonTokenType.StartObject)
+                    {
+                        log.Add(ManifestFindings.BadJson, PlaceAt(reader.TokenStartIndex, ""), "The text is a single value or a list.", WholeText);
+                    }
+
                     if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
                     {
                         levels.Push(new Level(path, reader.TokenType == JsonTokenType.StartArray));
-                    }
-                    else if (levels.Count == 0)
-                    {
-                        log.Add(ManifestFindings.BadJson, PlaceAt(reader.TokenStartIndex, ""), "The text is a single value.", "an object in braces: { … }");
                     }
 
                     break;
@@ -90,8 +104,17 @@ internal sealed class JsonPlaces
         }
     }
 
+    // Half a pair, or bytes that are no UTF-8, show only when the text is read.
+    private static void CheckLetters(ref Utf8JsonReader reader)
+    {
+        if (reader.TokenType == JsonTokenType.String)
+        {
+            reader.GetString();
+        }
+    }
+
     // The path of a value: its key's, or, inside a list, the list's with the value's number.
-    private string ItemPath(Stack<Level> levels, string path, long start)
+    private string ItemPath(Stack<Level> levels, string path, long start, FindingLog log)
     {
         if (levels.Count == 0 || !levels.Peek().IsList)
         {
@@ -99,8 +122,19 @@ internal sealed class JsonPlaces
         }
 
         var item = Join(levels.Peek().Path, levels.Peek().Next());
-        _places[item] = PlaceAt(start, item);
+        Note(item, start, log);
         return item;
+    }
+
+    // A key given twice is told once, and what stands below it not at all.
+    private void Note(string path, long start, FindingLog log)
+    {
+        var place = PlaceAt(start, path);
+        if (!_places.TryAdd(path, place) && (_twice is null || !path.StartsWith(_twice + ":", StringComparison.OrdinalIgnoreCase)))
+        {
+            _twice = path;
+            log.Add(ManifestFindings.DuplicateKey, place, $"The key `{path}` is given twice (letter case does not count).");
+        }
     }
 
     private SourcePlace PlaceAt(long index, string key)

@@ -90,9 +90,9 @@ public sealed class ManifestDocument
         {
             foreach (var (name, value) in variables)
             {
-                if (name.StartsWith(EnvironmentPrefix, StringComparison.OrdinalIgnoreCase))
+                if (ManifestOverrides.KeyOf(name) is { } key)
                 {
-                    Set(name[EnvironmentPrefix.Length..].Replace("__", ConfigurationPath.KeyDelimiter, StringComparison.Ordinal), value);
+                    Set(key, value);
                 }
             }
         }

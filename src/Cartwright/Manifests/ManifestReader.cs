@@ -30,7 +30,7 @@ public static class ManifestReader
         var header = ReadHeader(root["header"], log);
         var board = ReadBoard(root["board"], log);
         var images = ReadImages(root["images"], log);
-        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images);
+        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Place = document.Place };
     }
 
     private static CartIdentity? ReadCart(ManifestSection section, FindingLog log)
@@ -74,7 +74,7 @@ public static class ManifestReader
             unit = 1;
         }
 
-        return file is null ? null : new ProgramEntry(file, item.Place)
+        return file is null || !CanBePath(file, log) ? null : new ProgramEntry(file, item.Place)
         {
             Format = item.Choice("format", ManifestWords.ProgramFormats, log),
             Region = item.Text("region", log),
@@ -107,7 +107,7 @@ public static class ManifestReader
 
     private static RegionSettings ReadRegion(string name, ManifestSection section, FindingLog log)
     {
-        var fits = section["size"].Value is not { } size || string.Equals(size.Text, "fit", StringComparison.OrdinalIgnoreCase);
+        var fits = section.Text("size", log) is not { } size || string.Equals(size.Text, "fit", StringComparison.OrdinalIgnoreCase);
         return new RegionSettings(name, section.Place, fits ? null : section.Size("size", log), section["size"].Place, section.Byte("fill", log));
     }
 
@@ -144,8 +144,9 @@ public static class ManifestReader
 
     private static ImageSettings ReadImages(ManifestSection section, FindingLog log)
     {
-        var folder = section.Text("folder", log)?.Text ?? "dist";
         var place = section["folder"].Place;
+        var stated = section.Text("folder", log) ?? new ManifestValue("dist", place);
+        var folder = CanBePath(stated, log) ? stated.Text : "dist";
         if (LeadsOutside(folder))
         {
             log.Add(ManifestFindings.PathOutside, place, $"The output folder `{folder}` is not below the manifest's folder.");
@@ -153,6 +154,17 @@ public static class ManifestReader
 
         var formats = section.Choices("formats", ManifestWords.ImageFormats, log);
         return new ImageSettings(folder, place, formats.IsEmpty ? [ImageFormat.Raw] : formats, section.Choice("wordOrder", ManifestWords.WordOrders, log) ?? WordOrder.Bus);
+    }
+
+    private static bool CanBePath(ManifestValue path, FindingLog log)
+    {
+        var can = !path.Text.Contains('\0', StringComparison.Ordinal);
+        if (!can)
+        {
+            log.Add(ManifestFindings.BadValue, path.Place, $"`{path.Place.Key}` holds a zero character, which no path can have.");
+        }
+
+        return can;
     }
 
     // A drive letter or a leading slash of another system is outside too, whatever system this is.

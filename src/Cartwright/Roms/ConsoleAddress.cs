@@ -7,16 +7,20 @@ namespace Cartwright.Roms;
 /// <param name="Address">The address: 16 bits after a bank, the whole number otherwise.</param>
 public readonly record struct ConsoleAddress(long? Bank, long Address)
 {
+    // No console's bus is wider; a larger number is a slip.
+    private const long Highest = uint.MaxValue;
+
     /// <summary>Reads <c>$C08000</c>, <c>0xC08000</c>, a decimal number, or <c>03:4000</c> (both hexadecimal, <c>$</c> allowed).</summary>
     /// <param name="text">The text.</param>
     /// <param name="address">The address.</param>
+    /// <returns>False when the text is no address, or one of more than 32 bits.</returns>
     public static bool TryParse(string text, out ConsoleAddress address)
     {
         address = default;
         var colon = text.IndexOf(':', StringComparison.Ordinal);
         if (colon < 0)
         {
-            var read = Manifests.Number.TryParse(text, out var number);
+            var read = Manifests.Number.TryParse(text, out var number) && number <= Highest;
             address = new ConsoleAddress(null, number);
             return read;
         }
@@ -36,5 +40,5 @@ public readonly record struct ConsoleAddress(long? Bank, long Address)
         : string.Create(CultureInfo.InvariantCulture, $"${Address:X4}");
 
     private static bool TryHex(ReadOnlySpan<char> text, out long value) =>
-        long.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value >= 0;
+        long.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value is >= 0 and <= Highest;
 }

@@ -75,7 +75,7 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, AddressMap
 
     private ImmutableArray<PlacedSegment> PlaceByOffset(ProgramEntry entry, ProgramFile program, string region, ManifestValue offset)
     {
-        if (!ByteSize.TryParse(offset.Text, out var start) && !Number.TryParse(offset.Text, out start))
+        if (!ByteSize.TryParse(offset.Text, out var start))
         {
             log.Add(RomFindings.BadAddress, offset.Place, $"`{offset.Text}` is no offset.", "a number of bytes such as 0x8000, $8000 or 32KiB");
             return [];

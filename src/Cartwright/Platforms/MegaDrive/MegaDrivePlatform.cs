@@ -62,8 +62,11 @@ public sealed class MegaDrivePlatform : Platform
     public override void Check(CartView cart, FindingLog log)
     {
         var view = new MegaDriveCart(cart);
-        ProgramOrder.Check(view, log);
-        VectorChecks.Check(view, log);
+        if (ProgramOrder.Check(view, log))
+        {
+            VectorChecks.Check(view, log);
+        }
+
         TextChecks.Check(view, log);
         RangeChecks.Check(view, log);
         SaveChecks.Check(view, log);

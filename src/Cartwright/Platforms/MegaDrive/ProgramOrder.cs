@@ -16,13 +16,17 @@ internal static class ProgramOrder
     private const int Letters = 6;
 
     /// <summary>Checks the program at offset 0.</summary>
-    public static void Check(MegaDriveCart cart, FindingLog log)
+    /// <returns>False when its bytes are in another order, so that its vectors mean nothing.</returns>
+    public static bool Check(MegaDriveCart cart, FindingLog log)
     {
-        if (Recognise(cart) is { } rule)
+        if (Recognise(cart) is not { } rule)
         {
-            var first = First(cart)!;
-            log.Add(rule, first.Place, $"{first.Program} does not show SEGA at 0x{MegaDriveHeader.Start:X6}, where the header begins, but has the letters where another order of bytes puts them.");
+            return true;
         }
+
+        var first = First(cart)!;
+        log.Add(rule, first.Place, $"{first.Program} does not show SEGA at 0x{MegaDriveHeader.Start:X6}, where the header begins, but has the letters where another order of bytes puts them.");
+        return false;
     }
 
     /// <summary>The order of the program at offset 0; null when it is the bus's own, or none that is known.</summary>

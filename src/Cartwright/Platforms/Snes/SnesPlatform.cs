@@ -38,6 +38,9 @@ public sealed class SnesPlatform : Platform
     public override string Extension(CartView cart) => "sfc";
 
     /// <inheritdoc/>
+    public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log) => SnesProgramCheck.FindPrefixes(segments, log);
+
+    /// <inheritdoc/>
     public override void Check(CartView cart, FindingLog log)
     {
         var mapping = SnesMapping.Named(cart.Layout.Variant);
@@ -46,7 +49,7 @@ public sealed class SnesPlatform : Platform
             return;
         }
 
-        if (!SnesProgramCheck.FindDisplaced(cart, region, mapping, log))
+        if (!SnesProgramCheck.FindSwapped(cart, region, mapping, log))
         {
             SnesVectorCheck.Run(cart, region, mapping, log);
         }
