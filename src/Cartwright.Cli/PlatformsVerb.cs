@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Cartwright.Documents;
 using Cartwright.Platforms;
 
 namespace Cartwright.Cli;

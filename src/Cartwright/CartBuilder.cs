@@ -33,15 +33,15 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             return new CartBuild([]);
         }
 
-        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.Merged, OutputFolder = source.OutputFolder(manifest, log), OutputPlace = source.OutputPlace(manifest) };
+        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.ByKey, OutputFolder = source.OutputFolder(manifest, log), OutputPlace = source.OutputPlace(manifest) };
         if (FindPlatform(manifest, log) is not { } platform)
         {
-            return build;
+            return build with { Board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log) };
         }
 
         var layout = platform.Layout(manifest.Header);
-        var placer = new SegmentPlacer(layout.Regions, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
-        var programs = source.ReadPrograms(manifest, placer, log);
+        var placer = new SegmentPlacer(layout.Regions, layout.Places, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
+        var programs = source.ReadPrograms(manifest, platform, placer, log);
         var parts = new RomRequest([.. programs.SelectMany(static program => program.Placed)], manifest.Header)
         {
             Title = manifest.Cart.Title,
@@ -50,9 +50,9 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             Place = manifest.Place,
         };
 
-        build = build with { Platform = platform, Inputs = [source.ManifestInput(manifest), .. programs] };
         var programsAreWhole = !log.HasErrors;
         var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        build = build with { Platform = platform, Board = board, Inputs = [source.ManifestInput(manifest), .. programs] };
         RomAssembler.CheckSettings(platform, layout, parts, log);
         if (!programsAreWhole || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
         {
@@ -60,8 +60,9 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         }
 
         var chips = board is null ? [] : BuildChips(board, platform, manifest, cart, log);
-        build = build with { Cart = cart, Board = board, Chips = chips };
-        return build with { Files = CartOutput.Plan(build, log) };
+        build = build with { Cart = cart, Chips = chips };
+        var files = CartOutput.Plan(build, log);
+        return build with { Files = log.HasErrors ? [] : files };
     }
 
     private Platform? FindPlatform(CartManifest manifest, FindingLog log)
@@ -71,7 +72,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         if (platform is null)
         {
             log.Add(ManifestFindings.UnknownPlatform, name.Place, $"There is no platform `{name.Text}`.",
-                $"one of {string.Join(", ", platforms.All.Select(static known => known.Facts.Id))}", platforms.Question(name.Text));
+                "an id that `cartwright platforms` lists", platforms.Question(name.Text));
         }
 
         return platform;
@@ -79,7 +80,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
 
     private static ImmutableArray<ChipImage> BuildChips(Board board, Platform platform, CartManifest manifest, CartView cart, FindingLog log)
     {
-        BoardChoice.Check(board, platform, manifest.Board, cart, log);
+        BoardChoice.Check(board, manifest.Board, [platform.Facts.Id, .. platform.Facts.Aliases], field => cart[field], log);
         return new ChipImageBuilder(board, manifest.Board, manifest.Images, log).Build(cart.Rom);
     }
 }

@@ -15,9 +15,7 @@ public static class CartOutput
     {
         var manifest = build.Manifest!;
         var name = manifest.Cart.Name.Text;
-        var container = build.Cart!.Headers.Where(static header => !header.Container.IsEmpty).Select(static header => (ReadOnlyMemory<byte>)header.Container.AsMemory());
-        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart)}", OutputKind.Rom, ImageFormat.Raw,
-            [.. container, .. build.Cart.Rom.Regions.Select(static region => region.Bytes)]);
+        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart!)}", OutputKind.Rom, ImageFormat.Raw, build.Platform.Exchange(build.Cart!));
         var chips = build.Chips.SelectMany(chip => manifest.Images.Formats.Select(format =>
             new OutputFile($"{name}.{chip.Site.Name}.{Ending(format)}", OutputKind.Chip, format, [chip.Bytes]) { Chip = chip }));
         ImmutableArray<OutputFile> files = [rom, .. chips];
@@ -29,8 +27,14 @@ public static class CartOutput
     /// <param name="build">The build.</param>
     /// <param name="dryRun">True to do everything but touch the disk.</param>
     /// <returns>The files with their digests, the record last, and whatever went wrong; with an error nothing was written.</returns>
+    /// <exception cref="ArgumentException">The build has errors.</exception>
     public static CartOutputResult Write(CartBuild build, bool dryRun = false)
     {
+        if (build.HasErrors || build.Cart is null)
+        {
+            throw new ArgumentException("A build with errors puts out nothing.", nameof(build));
+        }
+
         var log = new FindingLog();
         var files = WithDigests(build.Files);
         var record = new OutputFile(build.Manifest!.Cart.Name.Text + ".record.json", OutputKind.Record, ImageFormat.Raw, [BuildRecord.Write(build, files)]);
@@ -109,13 +113,20 @@ public static class CartOutput
             log.Add(OutputFindings.SameName, build.Manifest.Cart.Name.Place, $"There are two output files {file.Name} (letter case does not count).");
         }
 
-        var folder = Path.GetFullPath(Path.GetDirectoryName(Path.GetFullPath(build.Manifest.File))!);
-        foreach (var entry in build.Manifest.Programs)
+        var inputs = build.Manifest.Programs.Select(static entry => entry.File).Prepend(new ManifestValue(Path.GetFileName(build.Manifest.File), new SourcePlace(build.Manifest.File)));
+        CheckInputs(build, names, inputs, log);
+    }
+
+    private static void CheckInputs(CartBuild build, HashSet<string> names, IEnumerable<ManifestValue> inputs, FindingLog log)
+    {
+        var home = Path.GetDirectoryName(Path.GetFullPath(build.Manifest!.File))!;
+        var target = RealPath.Of(build.OutputFolder);
+        foreach (var input in inputs)
         {
-            var path = Path.GetFullPath(Path.Combine(folder, entry.File.Text));
-            if (names.Any(name => string.Equals(Path.Combine(build.OutputFolder, name), path, StringComparison.OrdinalIgnoreCase)))
+            var path = RealPath.Of(Path.Combine(home, input.Text));
+            if (names.Any(name => string.Equals(Path.Combine(target, name), path, StringComparison.OrdinalIgnoreCase)))
             {
-                log.Add(OutputFindings.WouldReplaceInput, entry.File.Place, $"The build would write over its own input {entry.File}.");
+                log.Add(OutputFindings.WouldReplaceInput, input.Place, $"The build would write over its own input {input}.");
             }
         }
     }

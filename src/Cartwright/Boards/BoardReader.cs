@@ -17,6 +17,8 @@ public static class BoardReader
     private static readonly ImmutableSortedDictionary<string, ByteOrder> Orders = ManifestWords.Words(
         ("big-endian", ByteOrder.BigEndian), ("little-endian", ByteOrder.LittleEndian));
 
+    private static readonly ImmutableSortedDictionary<string, bool> DataLines = ManifestWords.Words(("straight", false), ("reversed", true));
+
     /// <summary>Reads a board.</summary>
     /// <param name="section">The section with its keys.</param>
     /// <param name="id">Its id.</param>
@@ -38,7 +40,8 @@ public static class BoardReader
             Source = section.Text("source", log)?.Text,
             Expects = section["expects"].Sections.ToImmutableSortedDictionary(
                 static field => field.Name,
-                field => section["expects"].Texts(field.Name, log).Select(static value => value.Text).ToImmutableArray()),
+                field => section["expects"].Texts(field.Name, log).Select(static value => value.Text).ToImmutableArray(),
+                StringComparer.OrdinalIgnoreCase),
         };
         CheckBoard(board, section, log);
         return log.Count == before ? board : null;
@@ -63,16 +66,12 @@ public static class BoardReader
             section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
         {
             Largest = section.Size("largest", log),
+            DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
             Meaning = section.Text("meaning", log)?.Text,
         };
     }
 
-    private static bool IsWhole(Site site, int busWidth)
-    {
-        var word = busWidth == 16 ? 2 : 1;
-        return site.Length != 0 && site.Start % word == 0 && (site.Length ?? 0) % word == 0;
-    }
-
+    // A number of lines no int can hold is as wrong as the largest one.
     private static int Width(ManifestSection section, string key, FindingLog log) => (int)Math.Min(section.Number(key, log) ?? 8, int.MaxValue);
 
     private static void CheckBoard(Board board, ManifestSection section, FindingLog log)
@@ -92,6 +91,16 @@ public static class BoardReader
 
         foreach (var site in board.Sites)
         {
+            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0)))
+            {
+                Contradiction($"The slice of the site {site.Name} begins or ends inside a 16-bit word.", "an even `start` and `length`");
+            }
+
+            if (site.Length == 0)
+            {
+                Contradiction($"The slice of the site {site.Name} is empty.", "a `length` of 1 byte or more, or `rest`");
+            }
+
             var fits = board.BusWidth == 16
                 ? (site.Lane == Lane.Word) == (site.Width == 16)
                 : site is { Lane: Lane.Word, Width: 8 };
@@ -102,16 +111,34 @@ public static class BoardReader
             }
         }
 
-        foreach (var site in board.Sites.Where(site => !IsWhole(site, board.BusWidth)))
+        foreach (var (first, second) in Rivals(board.Sites))
         {
-            Contradiction($"The site {site.Name} begins at {ByteSize.Describe(site.Start)} and holds {(site.Length is { } length ? ByteSize.Describe(length) : "the rest")}.",
-                board.BusWidth == 16 ? "a slice of whole 16-bit words, at least one" : "a slice of at least one byte");
+            Contradiction($"The sites {first.Name} and {second.Name} both drive the lane `{Word(second.Lane)}` for the same bytes of the region `{second.Region}`.",
+                "slices that do not overlap, or different lanes");
         }
 
         var twice = board.Sites.GroupBy(static site => site.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(static group => group.Count() > 1);
         if (twice is not null)
         {
             Contradiction($"There are two sites {twice.Key}.", "a name of its own for each site");
+        }
+    }
+
+    // Pairs of chips that would answer at the same address on the same data lines.
+    private static IEnumerable<(Site First, Site Second)> Rivals(ImmutableArray<Site> sites)
+    {
+        for (var i = 0; i < sites.Length; i++)
+        {
+            for (var j = i + 1; j < sites.Length; j++)
+            {
+                var (first, second) = (sites[i], sites[j]);
+                if (string.Equals(first.Region, second.Region, StringComparison.OrdinalIgnoreCase)
+                    && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word)
+                    && first.Start < second.End && second.Start < first.End)
+                {
+                    yield return (first, second);
+                }
+            }
         }
     }
 

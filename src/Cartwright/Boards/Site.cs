@@ -13,6 +13,9 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>Capacity in bytes of the largest chip whose lines the site can address; null when not known.</summary>
     public long? Largest { get; init; }
 
+    /// <summary>True when the chip's data lines meet the bus in reverse: its D0 on the bus's highest line.</summary>
+    public bool DataLinesReversed { get; init; }
+
     /// <summary>What the site is for, a few words; null when not said.</summary>
     public string? Meaning { get; init; }
 

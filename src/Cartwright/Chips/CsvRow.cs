@@ -1,14 +1,14 @@
 namespace Cartwright.Chips;
 
 /// <summary>One record of a <see cref="CsvTable"/>.</summary>
-internal readonly struct CsvRow(CsvTable table, string[] fields, int record)
+internal readonly struct CsvRow(CsvTable table, int firstField, int record)
 {
     /// <summary>Reads a field's text into a value; false when the text is not one.</summary>
     internal delegate bool Reader<T>(string text, out T value);
 
     /// <summary>The text of one field.</summary>
     /// <exception cref="InvalidDataException">There is no such column.</exception>
-    public string this[string column] => fields[table.IndexOf(column)];
+    public string this[string column] => table.Text(firstField + table.IndexOf(column));
 
     /// <summary>The text of a field that must not be blank.</summary>
     /// <exception cref="InvalidDataException">It is blank, or there is no such column.</exception>

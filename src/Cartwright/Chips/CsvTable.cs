@@ -5,57 +5,59 @@ using System.Text.Unicode;
 
 namespace Cartwright.Chips;
 
-/// <summary>A table read from comma-separated text (RFC 4180 quoting, LF line ends) that comes with the library.</summary>
+/// <summary>A table read from comma-separated text (RFC 4180 quoting, LF line ends) that comes with the library. A field becomes a string only when it is asked for.</summary>
 /// <remarks>Such a table is part of the program, so anything wrong with it is a bug and throws <see cref="InvalidDataException"/>.</remarks>
 internal sealed class CsvTable
 {
-    private const int TypicalFields = 32;
-    private static readonly SearchValues<char> Stops = SearchValues.Create(",\n\"\r");
+    private const byte Quote = (byte)'"';
+    private static readonly SearchValues<byte> Stops = SearchValues.Create(",\n\"\r"u8);
 
     private readonly string _name;
-    private readonly Dictionary<string, int> _columns;
+    private readonly byte[] _text;
+    private readonly List<Range> _fields = [];
+    private readonly Dictionary<string, int> _columns = new(StringComparer.Ordinal);
 
-    private CsvTable(string name, ImmutableArray<string> header)
+    private CsvTable(string name, byte[] text)
     {
         _name = name;
-        Header = header;
-        _columns = new Dictionary<string, int>(header.Length, StringComparer.Ordinal);
-        foreach (var column in header)
+        _text = text;
+        var at = ReadRecord(0, 1);
+        for (var column = 0; column < _fields.Count; column++)
         {
-            if (!_columns.TryAdd(column, _columns.Count))
-                throw Malformed(1, $"column '{column}' stands twice");
+            if (!_columns.TryAdd(Text(column), column))
+                throw Malformed(1, $"column '{Text(column)}' stands twice");
         }
+
+        var rows = ImmutableArray.CreateBuilder<CsvRow>();
+        while (at < text.Length)
+        {
+            var first = _fields.Count;
+            var record = rows.Count + 2;
+            at = ReadRecord(at, record);
+            if (_fields.Count - first != _columns.Count)
+                throw Malformed(record, $"has {_fields.Count - first} fields, the header {_columns.Count}");
+            rows.Add(new CsvRow(this, first, record));
+        }
+
+        Header = [.. _columns.Keys];
+        Rows = rows.DrainToImmutable();
     }
 
     /// <summary>Names of the columns, in their order.</summary>
     public ImmutableArray<string> Header { get; }
 
     /// <summary>The records after the header.</summary>
-    public ImmutableArray<CsvRow> Rows { get; private set; } = [];
+    public ImmutableArray<CsvRow> Rows { get; }
 
     /// <summary>Reads a whole table.</summary>
     /// <param name="name">What to call it in an exception.</param>
-    /// <param name="utf8">The text.</param>
+    /// <param name="utf8">The text, which the table keeps.</param>
     /// <exception cref="InvalidDataException">The text is no such table.</exception>
-    public static CsvTable Parse(string name, ReadOnlySpan<byte> utf8)
+    public static CsvTable Parse(string name, byte[] utf8)
     {
         if (!Utf8.IsValid(utf8))
             throw new InvalidDataException($"{name} is not UTF-8");
-        var scanner = new CsvScanner(name, Encoding.UTF8.GetString(utf8));
-        if (scanner.AtEnd)
-            throw new InvalidDataException($"{name} is empty");
-        var table = new CsvTable(name, [.. scanner.ReadRecord()]);
-        var rows = ImmutableArray.CreateBuilder<CsvRow>();
-        while (!scanner.AtEnd)
-        {
-            var fields = scanner.ReadRecord();
-            if (fields.Length != table.Header.Length)
-                throw table.Malformed(scanner.Record, $"has {fields.Length} fields, the header {table.Header.Length}");
-            rows.Add(new CsvRow(table, fields, scanner.Record));
-        }
-
-        table.Rows = rows.DrainToImmutable();
-        return table;
+        return utf8.Length > 0 ? new CsvTable(name, utf8) : throw new InvalidDataException($"{name} is empty");
     }
 
     /// <summary>Position of a column.</summary>
@@ -63,64 +65,54 @@ internal sealed class CsvTable
     internal int IndexOf(string column) =>
         _columns.TryGetValue(column, out var index) ? index : throw Malformed(1, $"has no column '{column}'");
 
+    /// <summary>The text of a field, counted from the first of the header.</summary>
+    internal string Text(int field)
+    {
+        var (start, length) = _fields[field].GetOffsetAndLength(_text.Length);
+        var text = Encoding.UTF8.GetString(_text, start, length);
+        return start > 0 && _text[start - 1] == Quote ? text.Replace("\"\"", "\"", StringComparison.Ordinal) : text;
+    }
+
     /// <summary>The exception for a bad record.</summary>
     internal InvalidDataException Malformed(int record, string what) => new($"{_name} record {record}: {what}");
 
-    private ref struct CsvScanner(string name, ReadOnlySpan<char> text)
+    private int ReadRecord(int at, int record)
     {
-        private readonly ReadOnlySpan<char> _text = text;
-        private int _at;
-
-        public readonly bool AtEnd => _at == _text.Length;
-
-        /// <summary>Number of the record read last, from 1 (the header).</summary>
-        public int Record { get; private set; }
-
-        public string[] ReadRecord()
+        var first = _fields.Count;
+        byte delimiter;
+        do
         {
-            Record++;
-            var fields = new List<string>(TypicalFields);
-            char delimiter;
-            do
+            at = at < _text.Length && _text[at] == Quote ? ReadQuoted(at + 1, record) : ReadPlain(at);
+            delimiter = at < _text.Length ? _text[at++] : throw Malformed(record, "does not end with a line feed");
+            if (delimiter is not ((byte)',' or (byte)'\n'))
+                throw Malformed(record, $"field {_fields.Count - first} has text beside its quotes, or a carriage return");
+        }
+        while (delimiter == ',');
+        return at;
+    }
+
+    private int ReadPlain(int start)
+    {
+        var length = _text.AsSpan(start).IndexOfAny(Stops);
+        var end = length < 0 ? _text.Length : start + length;
+        _fields.Add(start..end);
+        return end;
+    }
+
+    // Gives the position behind the closing quote; a quote inside stands doubled.
+    private int ReadQuoted(int start, int record)
+    {
+        for (var at = start; ; at += 2)
+        {
+            var length = _text.AsSpan(at).IndexOf(Quote);
+            if (length < 0)
+                throw Malformed(record, "has a quote that is never closed");
+            at += length;
+            if (at + 1 == _text.Length || _text[at + 1] != Quote)
             {
-                fields.Add(!AtEnd && _text[_at] == '"' ? ReadQuoted() : ReadPlain());
-                delimiter = AtEnd ? throw Malformed("does not end with a line feed") : _text[_at++];
-                if (delimiter is not (',' or '\n'))
-                    throw Malformed($"field {fields.Count} has text beside its quotes, or a carriage return");
+                _fields.Add(start..at);
+                return at + 1;
             }
-            while (delimiter == ',');
-            return [.. fields];
         }
-
-        private string ReadPlain()
-        {
-            var rest = _text[_at..];
-            var length = rest.IndexOfAny(Stops);
-            var field = length < 0 ? rest : rest[..length];
-            _at += field.Length;
-            return field.ToString();
-        }
-
-        private string ReadQuoted()
-        {
-            var start = ++_at;
-            var doubled = false;
-            while (true)
-            {
-                var length = _text[_at..].IndexOf('"');
-                if (length < 0)
-                    throw Malformed("has a quote that is never closed");
-                _at += length + 1;
-                if (AtEnd || _text[_at] != '"')
-                    break;
-                doubled = true;
-                _at++;
-            }
-
-            var field = _text[start..(_at - 1)].ToString();
-            return doubled ? field.Replace("\"\"", "\"", StringComparison.Ordinal) : field;
-        }
-
-        private readonly InvalidDataException Malformed(string what) => new($"{name} record {Record}: {what}");
     }
 }

@@ -13,34 +13,43 @@ public sealed class PartCatalog
 {
     private static readonly Lazy<PartCatalog> Embedded = new(static () => Load(ReadResource("chips/parts.csv")));
 
-    private readonly Dictionary<string, Part> _byName;
+    private readonly Func<int, Part> _read;
+    private readonly Part?[] _parts;
+    private readonly Dictionary<string, int> _byName;
 
     /// <summary>A catalogue of these parts.</summary>
     /// <param name="parts">Parts with unique names.</param>
     /// <exception cref="InvalidDataException">Two parts share a name.</exception>
     public PartCatalog(ImmutableArray<Part> parts)
+        : this([.. parts.Select(static part => (ImmutableArray<string>)[part.Name, .. part.Aliases])], index => parts[index])
     {
-        All = parts;
-        _byName = new Dictionary<string, Part>(parts.Length * 2, StringComparer.Ordinal);
-        foreach (var part in parts)
+    }
+
+    // Rows are read when they are asked for: a build asks for one or two of hundreds.
+    private PartCatalog(ImmutableArray<ImmutableArray<string>> names, Func<int, Part> read)
+    {
+        _read = read;
+        _parts = new Part?[names.Length];
+        _byName = new Dictionary<string, int>(names.Length * 2, StringComparer.Ordinal);
+        for (var index = 0; index < names.Length; index++)
         {
-            if (!_byName.TryAdd(PartName.Plain(part.Name), part))
-                throw new InvalidDataException($"two parts are called {part.Name}");
+            if (!_byName.TryAdd(PartName.Plain(names[index][0]), index))
+                throw new InvalidDataException($"two parts are called {names[index][0]}");
         }
 
-        AddAliases();
+        AddAliases(names);
     }
 
     /// <summary>The catalogue that comes with the library, read on first use.</summary>
     public static PartCatalog BuiltIn => Embedded.Value;
 
     /// <summary>All parts in the order of the table.</summary>
-    public ImmutableArray<Part> All { get; }
+    public ImmutableArray<Part> All => [.. Enumerable.Range(0, _parts.Length).Select(At)];
 
     /// <summary>The part of that name, orderable name or order code; null when the catalogue has none.</summary>
     /// <param name="name">What the user wrote.</param>
     public Part? Find(string name) =>
-        _byName.GetValueOrDefault(PartName.Plain(name)) ?? _byName.GetValueOrDefault(PartName.Plain(PartName.Stem(name)));
+        _byName.TryGetValue(PartName.Plain(name), out var index) || _byName.TryGetValue(PartName.Plain(PartName.Stem(name)), out index) ? At(index) : null;
 
     /// <summary>The parts that every word matches, in the order of the table.</summary>
     /// <param name="words">Words between blanks: pieces of a name, maker, kind or package; or whole sizes (<c>512KiB</c>, <c>4Mbit</c>),
@@ -71,7 +80,11 @@ public sealed class PartCatalog
 
     /// <summary>Reads a catalogue from the text of a parts table.</summary>
     /// <exception cref="InvalidDataException">The table is malformed.</exception>
-    internal static PartCatalog Load(ReadOnlySpan<byte> csv) => new([.. CsvTable.Parse("parts.csv", csv).Rows.Select(PartReader.Read)]);
+    internal static PartCatalog Load(byte[] csv)
+    {
+        var rows = CsvTable.Parse("parts.csv", csv).Rows;
+        return new PartCatalog([.. rows.Select(PartReader.Names)], index => PartReader.Read(rows[index]));
+    }
 
     /// <summary>The bytes of a file that comes inside the library.</summary>
     internal static byte[] ReadResource(string name)
@@ -83,22 +96,25 @@ public sealed class PartCatalog
         return bytes;
     }
 
-    private void AddAliases()
+    private Part At(int index) => _parts[index] ??= _read(index);
+
+    private void AddAliases(ImmutableArray<ImmutableArray<string>> names)
     {
-        var claims = new Dictionary<string, Part?>(All.Length * 2, StringComparer.Ordinal);
-        foreach (var part in All)
+        const int Nobody = -1;
+        var claims = new Dictionary<string, int>(names.Length * 2, StringComparer.Ordinal);
+        for (var index = 0; index < names.Length; index++)
         {
-            foreach (var alias in part.Aliases)
+            foreach (var alias in names[index].AsSpan()[1..])
             {
                 var plain = PartName.Plain(alias);
-                claims[plain] = !claims.TryGetValue(plain, out var other) || ReferenceEquals(other, part) ? part : null;
+                claims[plain] = !claims.TryGetValue(plain, out var other) || other == index ? index : Nobody;
             }
         }
 
-        foreach (var (alias, part) in claims)
+        foreach (var (alias, index) in claims)
         {
-            if (part is not null)
-                _byName.TryAdd(alias, part);
+            if (index != Nobody)
+                _byName.TryAdd(alias, index);
         }
     }
 }

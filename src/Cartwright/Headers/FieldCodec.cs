@@ -8,6 +8,9 @@ public abstract class FieldCodec
     /// <summary>The words the field can be; empty when it is free text, a number or a size.</summary>
     public virtual ImmutableArray<NamedValue> Names => [];
 
+    /// <summary>What may be written besides the words, for tools that check a manifest before it is built.</summary>
+    public virtual ValueForm Form => ValueForm.Free;
+
     /// <summary>What may be written, for messages and documents.</summary>
     public abstract string Expected { get; }
 
@@ -20,6 +23,10 @@ public abstract class FieldCodec
     /// <param name="field">The field's bytes; only bits of <see cref="Mask"/> are touched.</param>
     /// <returns>Null when written; otherwise what is wrong with the text, as a clause.</returns>
     public abstract string? Write(string text, Span<byte> field);
+
+    /// <summary>Whether the text gives the bytes themselves and not their meaning: a deliberate way past what would be right.</summary>
+    /// <param name="text">The value as the manifest has it.</param>
+    public virtual bool IsRaw(string text) => false;
 
     /// <summary>Marks the bits the field owns; every bit unless the codec says otherwise.</summary>
     /// <param name="field">As many bytes as the field has, all zero.</param>

@@ -21,7 +21,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         var start = table.Anchor.In(region?.Length ?? table.Length);
         if (region is not null && (start < 0 || start + table.Length > region.Length))
         {
-            log.Add(HeaderFindings.NoRoom, place, $"The {table.Title} ends at 0x{start + table.Length:X6}, and the {region.Name} region has {ByteSize.Describe(region.Length)}.");
+            log.Add(HeaderFindings.NoRoom, place, $"The {table.Title} needs a region of {ByteSize.Describe(table.Anchor.Needs(table.Length))} or more, and the region `{region.Name}` has {ByteSize.Describe(region.Length)}.");
             return null;
         }
 
@@ -48,6 +48,12 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
 
         TellAbsent(table, entries);
+        // Fields may share a byte, so each shows its bytes as they stand in the end.
+        for (var i = 0; i < entries.Count; i++)
+        {
+            entries[i] = entries[i] with { Raw = [.. target.Slice(entries[i].Offset - start, entries[i].Field.Length)] };
+        }
+
         var checksums = WriteChecksums(table, region, start, before);
         return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
     }
@@ -103,21 +109,34 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             return origin;
         }
 
-        CompareWithTruth(field, value, ours, origin);
+        var truth = Truth(field, ours);
+        if (origin == EntryOrigin.Manifest && truth is not null)
+        {
+            CompareWithTruth(field, value, ours, truth);
+        }
+
         if (theirs.IsEmpty || Equal(field, ours, theirs))
         {
             ours.CopyTo(bytes);
             return origin;
         }
 
+        var isWrong = truth is not null && !Equal(field, truth, theirs);
         // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
-        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, field.Codec.Read(ours), field.Codec.Read(theirs), value.Place))
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place))
         {
             return EntryOrigin.Image;
         }
 
         ours.CopyTo(bytes);
         return origin;
+    }
+
+    // The field's bytes as they follow from the cart; null when nothing is worked out.
+    private byte[]? Truth(HeaderField field, byte[] ours)
+    {
+        var bytes = ours.ToArray();
+        return field.WorkOut?.Invoke(context) is { } text && field.Codec.Write(text, bytes) is null ? bytes : null;
     }
 
     private (ManifestValue? Value, EntryOrigin Origin) Choose(HeaderField field)
@@ -138,29 +157,22 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     }
 
     // A stated value of a field that can be worked out is held against the truth; raw values are the way out, with a warning.
-    private void CompareWithTruth(HeaderField field, ManifestValue stated, byte[] ours, EntryOrigin origin)
+    private void CompareWithTruth(HeaderField field, ManifestValue stated, byte[] ours, byte[] truth)
     {
-        if (origin != EntryOrigin.Manifest || field.WorkOut?.Invoke(context) is not { } truth)
+        if (!truth.AsSpan().SequenceEqual(ours))
         {
-            return;
-        }
-
-        var right = ours.ToArray();
-        if (field.Codec.Write(truth, right) is null && !right.AsSpan().SequenceEqual(ours))
-        {
-            var raw = Number.HexDigits(stated.Text) is not null || stated.Text.StartsWith("raw ", StringComparison.OrdinalIgnoreCase);
-            log.Add(raw ? HeaderFindings.KeptWrong : HeaderFindings.StatedWrong, stated.Place,
-                $"The header's `{field.Name}` is stated as `{stated.Text}`, and it is `{truth}`.");
+            log.Add(field.Codec.IsRaw(stated.Text) ? HeaderFindings.KeptWrong : HeaderFindings.StatedWrong, stated.Place,
+                $"The header's `{field.Name}` is stated as `{stated.Text}`, and it is `{field.Codec.Read(truth)}`.");
         }
     }
 
-    private bool ProgramWins(HeaderField field, int start, EntryOrigin origin, string ours, string theirs, SourcePlace where)
+    private bool ProgramWins(HeaderField field, int start, EntryOrigin origin, (string Ours, string Theirs) text, bool isWrong, SourcePlace where)
     {
-        var both = $"The program holds `{theirs}` at 0x{start + field.Offset:X6}, where the header's `{field.Name}` is `{ours}`";
+        var both = $"The program holds `{text.Theirs}` at 0x{start + field.Offset:X6}, where the header's `{field.Name}` is `{text.Ours}`";
         var keep = settings.Keep;
         if (keep.All == true || keep.Names(field.Name))
         {
-            log.Add(origin == EntryOrigin.WorkedOut ? HeaderFindings.KeptWrong : HeaderFindings.KeptOther, where, both + "; the program's bytes are kept.");
+            log.Add(isWrong ? HeaderFindings.KeptWrong : HeaderFindings.KeptOther, where, both + "; the program's bytes are kept.");
             return true;
         }
 
@@ -222,7 +234,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
 
     private void CompareStated(ChecksumRow row, ulong computed)
     {
-        if (settings[row.Name] is { } stated && (!Number.TryParse(stated.Text, out var number) || (ulong)number != computed))
+        if (settings[row.Name] is { } stated && (!Number.TryParse(stated.Text, out ulong number) || number != computed))
         {
             log.Add(HeaderFindings.StatedWrong, stated.Place, $"The checksum `{row.Name}` is stated as `{stated.Text}`, and it is {row.Format(computed)}.");
         }

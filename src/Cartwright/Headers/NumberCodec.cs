@@ -12,6 +12,9 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
     public override ImmutableArray<NamedValue> Names => form.Names;
 
     /// <inheritdoc/>
+    public override ValueForm Form => form.Form;
+
+    /// <inheritdoc/>
     public override string Expected => form.Expected;
 
     /// <inheritdoc/>
@@ -33,6 +36,9 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
         placement.Write(field, number);
         return null;
     }
+
+    /// <inheritdoc/>
+    public override bool IsRaw(string text) => form.IsRaw(text);
 
     /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);

@@ -11,6 +11,9 @@ public sealed class PlainNumber(int hexDigits = 0) : ValueText
     public static PlainNumber InDecimal { get; } = new();
 
     /// <inheritdoc/>
+    public override ValueForm Form => ValueForm.Number;
+
+    /// <inheritdoc/>
     public override string Expected => hexDigits > 0 ? "a number such as $00FF0000 or 0x1B" : "a number such as 1 or 0x1B";
 
     /// <inheritdoc/>
@@ -19,10 +22,5 @@ public sealed class PlainNumber(int hexDigits = 0) : ValueText
         : value.ToString(CultureInfo.InvariantCulture);
 
     /// <inheritdoc/>
-    public override bool TryParse(string text, out ulong value)
-    {
-        var read = Number.TryParse(text, out var number);
-        value = (ulong)number;
-        return read;
-    }
+    public override bool TryParse(string text, out ulong value) => Number.TryParse(text, out value);
 }

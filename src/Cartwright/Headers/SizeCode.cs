@@ -11,6 +11,9 @@ public sealed class SizeCode(params ImmutableArray<(ulong Code, long Bytes)> siz
     public override ImmutableArray<NamedValue> Names => [.. sizes.Select(static row => new NamedValue(row.Code, ByteSize.Format(row.Bytes)))];
 
     /// <inheritdoc/>
+    public override ValueForm Form => ValueForm.SizeOrCode;
+
+    /// <inheritdoc/>
     public override string Expected => $"one of the sizes {string.Join(", ", sizes.Select(static row => ByteSize.Format(row.Bytes)))}, or `raw` and the code such as `raw 0x05`";
 
     /// <inheritdoc/>
@@ -18,12 +21,13 @@ public sealed class SizeCode(params ImmutableArray<(ulong Code, long Bytes)> siz
     {
         foreach (var (code, bytes) in sizes)
         {
-            if (code == value)
+            if (code == value && CodeOf(bytes) == code)
             {
                 return ByteSize.Format(bytes);
             }
         }
 
+        // No size of its own: none in the table, or one that another code stands for.
         return RawMark + Raw(value);
     }
 
@@ -31,27 +35,30 @@ public sealed class SizeCode(params ImmutableArray<(ulong Code, long Bytes)> siz
     public override bool TryParse(string text, out ulong value)
     {
         // `0x2000` is a size here, so a raw code needs its own mark.
-        if (text.StartsWith(RawMark, StringComparison.OrdinalIgnoreCase))
+        if (IsRaw(text))
         {
             return TryParseRaw(text[RawMark.Length..], out value);
         }
 
-        value = 0;
-        if (!ByteSize.TryParse(string.Equals(text, "none", StringComparison.OrdinalIgnoreCase) ? "0" : text, out var size))
-        {
-            return false;
-        }
+        var found = ByteSize.TryParse(string.Equals(text, "none", StringComparison.OrdinalIgnoreCase) ? "0" : text, out var size) ? CodeOf(size) : null;
+        value = found ?? 0;
+        return found is not null;
+    }
 
+    /// <inheritdoc/>
+    public override bool IsRaw(string text) => text.StartsWith(RawMark, StringComparison.OrdinalIgnoreCase);
+
+    private ulong? CodeOf(long size)
+    {
         foreach (var (code, bytes) in sizes)
         {
             if (bytes == size)
             {
-                value = code;
-                return true;
+                return code;
             }
         }
 
-        return false;
+        return null;
     }
 
     private const string RawMark = "raw ";

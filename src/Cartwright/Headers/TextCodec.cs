@@ -52,6 +52,9 @@ public sealed class TextCodec(byte pad, byte first = 0x20, byte last = 0x7E, str
     }
 
     /// <inheritdoc/>
+    public override bool IsRaw(string text) => text.StartsWith(RawMark, StringComparison.Ordinal);
+
+    /// <inheritdoc/>
     public override bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
         base.IsBlank(field, fill) || !field.ContainsAnyExcept(pad);
 

@@ -10,6 +10,9 @@ public abstract class ValueText
     /// <summary>The words it can be; empty when it is a plain number or a size.</summary>
     public virtual ImmutableArray<NamedValue> Names => [];
 
+    /// <summary>What may be written besides the words, for tools that check a manifest before it is built.</summary>
+    public virtual ValueForm Form => ValueForm.Free;
+
     /// <summary>What may be written, for messages.</summary>
     public abstract string Expected { get; }
 
@@ -21,6 +24,10 @@ public abstract class ValueText
     /// <param name="text">A name, a number in the row's own form, or raw hexadecimal such as <c>0x1B</c>.</param>
     /// <param name="value">The number.</param>
     public abstract bool TryParse(string text, out ulong value);
+
+    /// <summary>Whether the text is the raw form; hexadecimal unless the row's own form is.</summary>
+    /// <param name="text">The text.</param>
+    public virtual bool IsRaw(string text) => Number.HexDigits(text.Trim()) is not null;
 
     /// <summary>The raw form.</summary>
     /// <param name="value">The number.</param>

@@ -21,7 +21,10 @@ public static class ByteSize
         ("M", 1L << 20),
     ];
 
-    /// <summary>Largest size that is read, in bytes: sums of a few sizes stay far from overflow.</summary>
+    /// <summary>The units, letter case ignored; where one ends like another, the longer comes first.</summary>
+    internal static IEnumerable<string> UnitNames => Units.Select(static row => row.Unit);
+
+    /// <summary>Largest size that is read, in bytes: beyond any memory, and small enough that sums of a few sizes do not overflow.</summary>
     public const long Largest = 1L << 60;
 
     /// <summary>What a size may look like, for messages.</summary>

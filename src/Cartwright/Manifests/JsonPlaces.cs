@@ -14,15 +14,18 @@ internal sealed class JsonPlaces
     private readonly string _file;
     private readonly byte[] _text;
     private string? _twice;
-    private long _token;
     private int _line = 1;
     private int _lineStart;
+    private long _token;
 
     private JsonPlaces(string file, byte[] text)
     {
         _file = file;
         _text = text;
     }
+
+    /// <summary>Every key of the file, in the file's order.</summary>
+    public IEnumerable<string> Keys => _places.Keys;
 
     /// <summary>The place of a key; the place of the nearest enclosing key when this one is not in the file.</summary>
     public SourcePlace this[string key]
@@ -48,7 +51,7 @@ internal sealed class JsonPlaces
         var before = log.Count;
         if (text.AsSpan().IndexOfAnyExcept(" \t\r\n"u8) < 0)
         {
-            log.Add(ManifestFindings.BadJson, new SourcePlace(file), "The file is empty.", WholeText);
+            log.Add(ManifestFindings.BadJson, SourcePlace.AtLine(file, 1), "The file is empty.", WholeText);
             return null;
         }
 
@@ -60,10 +63,9 @@ internal sealed class JsonPlaces
         {
             log.Add(ManifestFindings.BadJson, places.PlaceOf(fault), $"This is not valid JSON: {Sentence(fault)}");
         }
-
         catch (InvalidOperationException)
         {
-            log.Add(ManifestFindings.BadJson, places.PlaceAt(places._token, ""), "This text holds half of a letter: bytes that are not UTF-8, or one of the two \\u escapes that make a letter together.", "UTF-8 text");
+            log.Add(ManifestFindings.BadJson, places.PlaceAt(places._token, ""), "This text is not valid Unicode: it holds half of a character.");
         }
 
         return log.Count == before ? places : null;
@@ -73,30 +75,36 @@ internal sealed class JsonPlaces
     {
         var reader = new Utf8JsonReader(_text, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
         var levels = new Stack<Level>();
-        var path = "";
+        string? path = null;
+        var opened = false;
         while (reader.Read())
         {
             _token = reader.TokenStartIndex;
+            if (!opened && reader.TokenType != JsonTokenType.StartObject)
+            {
+                log.Add(ManifestFindings.BadJson, PlaceAt(_token, ""), "The text is a list or a single value.", WholeText);
+            }
+
+            opened = true;
             switch (reader.TokenType)
             {
                 case JsonTokenType.PropertyName:
                     path = Join(levels.Peek().Path, reader.GetString()!);
-                    Note(path, reader.TokenStartIndex, log);
+                    AddPlace(path, log);
                     break;
                 case JsonTokenType.EndObject or JsonTokenType.EndArray:
                     path = levels.Pop().Path;
                     break;
                 default:
-                    CheckLetters(ref reader);
-                    path = ItemPath(levels, path, reader.TokenStartIndex, log);
-                    if (levels.Count == 0 && reader.TokenType != JsonTokenType.StartObject)
-                    {
-                        log.Add(ManifestFindings.BadJson, PlaceAt(reader.TokenStartIndex, ""), "The text is a single value or a list.", WholeText);
-                    }
-
+                    path = ItemPath(levels, path, log);
                     if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
                     {
                         levels.Push(new Level(path, reader.TokenType == JsonTokenType.StartArray));
+                    }
+                    else if (reader.TokenType == JsonTokenType.String)
+                    {
+                        // Throws on text that is half a character, which no later reading would survive.
+                        _ = reader.GetString();
                     }
 
                     break;
@@ -104,17 +112,8 @@ internal sealed class JsonPlaces
         }
     }
 
-    // Half a pair, or bytes that are no UTF-8, show only when the text is read.
-    private static void CheckLetters(ref Utf8JsonReader reader)
-    {
-        if (reader.TokenType == JsonTokenType.String)
-        {
-            reader.GetString();
-        }
-    }
-
     // The path of a value: its key's, or, inside a list, the list's with the value's number.
-    private string ItemPath(Stack<Level> levels, string path, long start, FindingLog log)
+    private string? ItemPath(Stack<Level> levels, string? path, FindingLog log)
     {
         if (levels.Count == 0 || !levels.Peek().IsList)
         {
@@ -122,18 +121,17 @@ internal sealed class JsonPlaces
         }
 
         var item = Join(levels.Peek().Path, levels.Peek().Next());
-        Note(item, start, log);
+        AddPlace(item, log);
         return item;
     }
 
-    // A key given twice is told once, and what stands below it not at all.
-    private void Note(string path, long start, FindingLog log)
+    private void AddPlace(string path, FindingLog log)
     {
-        var place = PlaceAt(start, path);
-        if (!_places.TryAdd(path, place) && (_twice is null || !path.StartsWith(_twice + ":", StringComparison.OrdinalIgnoreCase)))
+        // A key given twice is told once, and what stands below it not at all.
+        if (!_places.TryAdd(path, PlaceAt(_token, path)) && (_twice is null || !path.StartsWith(_twice + ":", StringComparison.OrdinalIgnoreCase)))
         {
             _twice = path;
-            log.Add(ManifestFindings.DuplicateKey, place, $"The key `{path}` is given twice (letter case does not count).");
+            log.Add(ManifestFindings.DuplicateKey, PlaceAt(_token, path), $"The key `{path}` is given twice (letter case does not count).");
         }
     }
 
@@ -169,15 +167,16 @@ internal sealed class JsonPlaces
         return place < 0 ? words : words[..place];
     }
 
-    private static string Join(string path, string name) => path.Length == 0 ? name : path + ":" + name;
+    // The whole document has no path, which is not the same as the path of a key without a name.
+    private static string Join(string? path, string name) => path is null ? name : path + ":" + name;
 
     private static string Parent(string path) => path[..Math.Max(0, path.LastIndexOf(':'))];
 
-    private sealed class Level(string path, bool isList)
+    private sealed class Level(string? path, bool isList)
     {
         private int _count;
 
-        public string Path => path;
+        public string? Path => path;
 
         public bool IsList => isList;
 

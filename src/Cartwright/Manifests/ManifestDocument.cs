@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Cartwright.Findings;
 using Microsoft.Extensions.Configuration;
 
@@ -16,12 +17,14 @@ public sealed class ManifestDocument
 
     private readonly IConfigurationRoot _values;
     private readonly JsonPlaces _places;
+    private readonly KeyTree _tree;
 
-    private ManifestDocument(string file, IConfigurationRoot values, JsonPlaces places)
+    private ManifestDocument(string file, IConfigurationRoot values, JsonPlaces places, KeyTree tree)
     {
         File = file;
         _values = values;
         _places = places;
+        _tree = tree;
     }
 
     /// <summary>The file's name as it is shown in findings.</summary>
@@ -46,13 +49,12 @@ public sealed class ManifestDocument
 
         var json = text.AsSpan().StartsWith(ByteOrderMark) ? text[ByteOrderMark.Length..] : text;
         var places = JsonPlaces.Read(file, json, log);
-        return places is null ? null : new ManifestDocument(file, Layers(json, overrides), places);
+        return places is null ? null : new ManifestDocument(file, Layers(json, overrides), places, new KeyTree(places.Keys.Concat(overrides.ByKey.Keys)));
     }
 
     internal string? Text(string key) => _values[key];
 
-    internal IEnumerable<string> Children(string key) =>
-        (key.Length == 0 ? _values : (IConfiguration)_values.GetSection(key)).GetChildren().Select(static child => child.Key);
+    internal ImmutableArray<string> Children(string key) => _tree.Below(key);
 
     internal SourcePlace Place(string key)
     {
@@ -62,7 +64,7 @@ public sealed class ManifestDocument
             {
                 return provider switch
                 {
-                    EnvironmentLayer => new SourcePlace("environment variable " + EnvironmentPrefix + key.Replace(":", "__", StringComparison.Ordinal), Key: key),
+                    EnvironmentLayer variables => new SourcePlace("environment variable " + variables.NameOf(key), Key: key),
                     SettingsLayer => new SourcePlace("--set " + key, Key: key),
                     _ => _places[key],
                 };
@@ -84,6 +86,11 @@ public sealed class ManifestDocument
 
     private sealed class EnvironmentLayer(IReadOnlyDictionary<string, string> variables) : ConfigurationProvider, IConfigurationSource
     {
+        private readonly Dictionary<string, string> _names = new(StringComparer.OrdinalIgnoreCase);
+
+        /// <summary>The variable as it is spelled, which matters where letter case does.</summary>
+        public string NameOf(string key) => _names[key];
+
         public IConfigurationProvider Build(IConfigurationBuilder builder) => this;
 
         public override void Load()
@@ -93,6 +100,7 @@ public sealed class ManifestDocument
                 if (ManifestOverrides.KeyOf(name) is { } key)
                 {
                     Set(key, value);
+                    _names[key] = name;
                 }
             }
         }

@@ -9,7 +9,8 @@ namespace Cartwright.Manifests;
 /// <param name="Default">What counts when the key is absent; null when nothing does.</param>
 public sealed record ManifestKey(string Pattern, ManifestKeyKind Kind, string Meaning, string? Default = null)
 {
-    /// <summary>The words a <see cref="ManifestKeyKind.Choice"/> can take.</summary>
+    /// <summary>The words a <see cref="ManifestKeyKind.Choice"/> can take, the numbers a <see cref="ManifestKeyKind.Number"/> can be, or the words a
+    /// <see cref="ManifestKeyKind.Size"/> can have in a number's place; empty where there are none.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
 
     /// <summary>True when the key must be there.</summary>

@@ -18,19 +18,21 @@ public static class ManifestKeys
         new("programs:#:file", ManifestKeyKind.Path, "The program file, relative to the manifest.") { Required = true },
         new("programs:#:format", ManifestKeyKind.Choice, "The file's format; recognised from the content when absent.") { Words = [.. ManifestWords.ProgramFormats.Keys] },
         new("programs:#:region", ManifestKeyKind.Text, "The region the bytes belong to, on platforms that have several."),
-        new("programs:#:offset", ManifestKeyKind.Number, "Where the file's first byte (or its address 0) goes, as an offset into the region."),
+        new("programs:#:offset", ManifestKeyKind.Size, "Where the file's first byte (or its address 0) goes, as an offset into the region."),
         new("programs:#:address", ManifestKeyKind.Address, "Where it goes, as the console's own address: $C08000, or bank:address such as 03:4000."),
-        new("programs:#:skip", ManifestKeyKind.Number, "How many bytes at the start of a raw file are left out.", "0"),
+        new("programs:#:as", ManifestKeyKind.Text, "A place of the platform by name, instead of offset or address: bootCode."),
+        new("programs:#:order", ManifestKeyKind.Choice, "Order of a raw file's bytes; recognised where the platform can; else the console's.") { Words = [.. ManifestWords.ImageOrders.Keys] },
+        new("programs:#:skip", ManifestKeyKind.Size, "How many bytes at the start of a raw file are left out.", "0"),
         new("programs:#:length", ManifestKeyKind.Size, "How many bytes of a raw file are taken; all when absent."),
-        new("programs:#:addressUnit", ManifestKeyKind.Number, "Bytes that one address of an Intel HEX or S-record file counts: 1, or 2 where addresses count words.", "1"),
+        new("programs:#:addressUnit", ManifestKeyKind.Number, "Bytes that one address of an Intel HEX or S-record file counts: 1, or 2 where addresses count words.", "1") { Words = ["1", "2"] },
         new("programs:#:load", ManifestKeyKind.Choice, "Which ELF address says where a segment lies in ROM.", "physical") { Words = ["physical", "virtual"] },
 
-        new("rom:size", ManifestKeyKind.Size, "Size of the ROM; `fit` takes the smallest legal one.", "fit"),
+        new("rom:size", ManifestKeyKind.Size, "Size of the ROM; `fit` takes the smallest legal one.", Fit) { Words = [Fit] },
         new("rom:fill", ManifestKeyKind.Byte, "Value of bytes no program covers.", "0xFF"),
-        new("regions:*:size", ManifestKeyKind.Size, "Size of this region, on platforms that have several; `fit` takes the smallest legal one.", "fit"),
+        new("regions:*:size", ManifestKeyKind.Size, "Size of this region, on platforms that have several; `fit` takes the smallest legal one.", Fit) { Words = [Fit] },
         new("regions:*:fill", ManifestKeyKind.Byte, "Value of bytes of this region that no program covers.", "0xFF"),
 
-        new("header:keep", ManifestKeyKind.Text, "true: where the program holds header bytes of its own, they win and are checked; false: the manifest's values win; or a list of field names to keep."),
+        new("header:keep", ManifestKeyKind.Truth, "true: where the program holds header bytes of its own, they win and are checked; false: the manifest's values win; or a list of field names to keep."),
         new("header:keep:#", ManifestKeyKind.Text, "A header field whose bytes in the program win."),
         new("header:*", ManifestKeyKind.Text, "A header field of the platform; `cartwright platforms NAME` lists them."),
 
@@ -39,17 +41,18 @@ public static class ManifestKeys
         new("board:description", ManifestKeyKind.Text, "What kind of board it is."),
         new("board:platform", ManifestKeyKind.Text, "The platform a board is for; the cart's own when absent."),
         new("board:source", ManifestKeyKind.Text, "Where the description comes from."),
-        new("board:busWidth", ManifestKeyKind.Number, "Data lines of the console's bus to this board: 8 or 16.", "8"),
+        new("board:busWidth", ManifestKeyKind.Number, "Data lines of the console's bus to this board: 8 or 16.", "8") { Words = ["8", "16"] },
         new("board:byteOrder", ManifestKeyKind.Choice, "Which byte of a 16-bit bus carries the even address: big-endian on D8-D15, little-endian on D0-D7.", "big-endian") { Words = ["big-endian", "little-endian"] },
         new("board:busVolts", ManifestKeyKind.Fraction, "Supply of the bus in volts.", "5"),
         new("board:expects:*", ManifestKeyKind.Text, "A header field and the value this board is wired for."),
         new("board:expects:*:#", ManifestKeyKind.Text, "One of several values this board is wired for."),
         new("board:sites:#:site", ManifestKeyKind.Text, "Name of a place for a chip, as printed on the board: U1.") { Required = true },
         new("board:sites:#:region", ManifestKeyKind.Text, "The region this chip holds.", "rom"),
-        new("board:sites:#:width", ManifestKeyKind.Number, "Data lines of the chip in use: 8 or 16.", "8"),
+        new("board:sites:#:width", ManifestKeyKind.Number, "Data lines of the chip in use: 8 or 16.", "8") { Words = ["8", "16"] },
         new("board:sites:#:lane", ManifestKeyKind.Choice, "Which byte of a 16-bit bus the chip drives.", "word") { Words = ["word", "low", "high"] },
+        new("board:sites:#:dataLines", ManifestKeyKind.Choice, "How the chip's data lines meet the bus: straight, or reversed, the chip's D0 on the bus's highest line.", "straight") { Words = ["straight", "reversed"] },
         new("board:sites:#:start", ManifestKeyKind.Size, "Where this chip's slice of the region begins, in bytes of the region.", "0"),
-        new("board:sites:#:length", ManifestKeyKind.Size, "How much of the region this chip's slice may hold; `rest` for all that follows.", "rest"),
+        new("board:sites:#:length", ManifestKeyKind.Size, "How much of the region this chip's slice may hold; `rest` for all that follows.", Rest) { Words = [Rest] },
         new("board:sites:#:fill", ManifestKeyKind.Choice, "How a chip larger than its slice is filled: erased (0xFF behind), repeat (mirrored), top (0xFF in front).", "repeat") { Words = ["erased", "repeat", "top"] },
         new("board:sites:#:largest", ManifestKeyKind.Size, "Largest chip the site's lines can address."),
         new("board:sites:#:meaning", ManifestKeyKind.Text, "What the site is for, in a few words."),
@@ -63,6 +66,30 @@ public static class ManifestKeys
         new("images:wordOrder", ManifestKeyKind.Choice, "Word order of files for 16-bit chips: bus (the console's order) or programmer (little-endian words).", "bus") { Words = [.. ManifestWords.WordOrders.Keys] },
     ];
 
+    /// <summary>The sections, in the order a manifest has them.</summary>
+    public static ImmutableArray<ManifestGroup> Groups { get; } =
+    [
+        new("cart", "The game: what it is called and what it is for."),
+        new("programs", "The program files, a list of one or more."),
+        new("programs:#", "A program file, which bytes of it are taken and where they go."),
+        new("rom", "The ROM, on platforms with one region."),
+        new("regions", "The regions, on platforms that have several."),
+        new("regions:*", "A region: `prg` and `chr` on the NES."),
+        new("header", "The header inside the ROM or in front of it. What can be worked out need not be stated; what is stated is checked."),
+        new("board", "The cartridge board: one of the catalogue, or one described here."),
+        new("board:expects", "Header fields the board is wired for; a header with another value is warned of."),
+        new("board:sites", "The places for chips, a list of one or more."),
+        new("board:sites:#", "A place for one chip: how it meets the bus, and which bytes it holds."),
+        new("board:chips", "The chips fitted, by the name of their site."),
+        new("board:chips:*", "The chip fitted at a site: `U1`."),
+        new("images", "The output files."),
+    ];
+
+    /// <summary>The nearest section around a key; null for a key outside all of them.</summary>
+    /// <param name="row">The key.</param>
+    internal static ManifestGroup? GroupOf(ManifestKey row) =>
+        Groups.Where(group => row.Pattern.StartsWith(group.Pattern + ":", StringComparison.Ordinal)).MaxBy(static group => group.Pattern.Length);
+
     /// <summary>Patterns of the keys a board of the catalogue has: those of a board described in a manifest, without the chips fitted.</summary>
     internal static IEnumerable<string> Board =>
         Rows.Select(static row => row.Pattern)
@@ -70,4 +97,6 @@ public static class ManifestKeys
             .Select(static pattern => pattern[BoardPrefix.Length..]);
 
     private const string BoardPrefix = "board:";
+    private const string Fit = "fit";
+    private const string Rest = "rest";
 }

@@ -9,35 +9,36 @@ public sealed record ManifestOverrides(
     ImmutableSortedDictionary<string, string> Environment,
     ImmutableSortedDictionary<string, string> Settings)
 {
-    /// <summary>Everything laid over, by key: where a variable and a setting name the same key, the setting.</summary>
-    public ImmutableSortedDictionary<string, string> Merged
+    /// <summary>Nothing is laid over.</summary>
+    public static ManifestOverrides None { get; } = new(
+        ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal), ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase));
+
+    /// <summary>The values that count, by key, letter case ignored: a setting goes before a variable.</summary>
+    public ImmutableSortedDictionary<string, string> ByKey
     {
         get
         {
-            var merged = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
+            var values = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
             foreach (var (name, value) in Environment)
             {
                 if (KeyOf(name) is { } key)
                 {
-                    merged[key] = value;
+                    values[key] = value;
                 }
             }
 
             foreach (var (key, value) in Settings)
             {
-                merged[key] = value;
+                values[key] = value;
             }
 
-            return merged.ToImmutable();
+            return values.ToImmutable();
         }
     }
 
-    /// <summary>The key a variable overrides: <c>cart:revision</c> for <c>CARTWRIGHT__cart__revision</c>; null for a variable of another kind.</summary>
-    internal static string? KeyOf(string variable) =>
-        variable.StartsWith(ManifestDocument.EnvironmentPrefix, StringComparison.OrdinalIgnoreCase)
-            ? variable[ManifestDocument.EnvironmentPrefix.Length..].Replace("__", ":", StringComparison.Ordinal)
-            : null;
-
-    /// <summary>Nothing is laid over.</summary>
-    public static ManifestOverrides None { get; } = new(ImmutableSortedDictionary<string, string>.Empty, ImmutableSortedDictionary<string, string>.Empty);
+    /// <summary>The key a variable overrides; null when its name says it is none of ours.</summary>
+    /// <param name="variable">The variable's name.</param>
+    internal static string? KeyOf(string variable) => variable.StartsWith(ManifestDocument.EnvironmentPrefix, StringComparison.OrdinalIgnoreCase)
+        ? variable[ManifestDocument.EnvironmentPrefix.Length..].Replace("__", ":", StringComparison.Ordinal)
+        : null;
 }

@@ -33,6 +33,8 @@ public static class ManifestReader
         return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Place = document.Place };
     }
 
+    private const string DefaultFolder = "dist";
+
     private static CartIdentity? ReadCart(ManifestSection section, FindingLog log)
     {
         var name = section.Text("name", log, required: true);
@@ -63,9 +65,11 @@ public static class ManifestReader
         var offset = item.Text("offset", log);
         var address = item.Text("address", log);
         var unit = item.Number("addressUnit", log) ?? 1;
-        if (offset is not null && address is not null)
+        var named = item.Text("as", log);
+        ImmutableArray<ManifestValue> places = [.. new[] { offset, address, named }.OfType<ManifestValue>()];
+        if (places.Length > 1)
         {
-            log.Add(ManifestFindings.BadValue, address.Place, "Both `offset` and `address` say where this program goes.", "one of the two");
+            log.Add(ManifestFindings.BadValue, places[1].Place, "Several keys say where this program goes.", "one of `offset`, `address` and `as`");
         }
 
         if (unit is not (1 or 2))
@@ -74,12 +78,14 @@ public static class ManifestReader
             unit = 1;
         }
 
-        return file is null || !CanBePath(file, log) ? null : new ProgramEntry(file, item.Place)
+        return file is null ? null : new ProgramEntry(file, item.Place)
         {
             Format = item.Choice("format", ManifestWords.ProgramFormats, log),
             Region = item.Text("region", log),
             Offset = offset,
             Address = address,
+            As = named,
+            Order = item.Choice("order", ManifestWords.ImageOrders, log),
             Skip = item.Size("skip", log) ?? 0,
             Length = item.Size("length", log),
             AddressUnit = (int)unit,
@@ -144,27 +150,16 @@ public static class ManifestReader
 
     private static ImageSettings ReadImages(ManifestSection section, FindingLog log)
     {
+        var folder = section.Text("folder", log)?.Text ?? DefaultFolder;
         var place = section["folder"].Place;
-        var stated = section.Text("folder", log) ?? new ManifestValue("dist", place);
-        var folder = CanBePath(stated, log) ? stated.Text : "dist";
         if (LeadsOutside(folder))
         {
             log.Add(ManifestFindings.PathOutside, place, $"The output folder `{folder}` is not below the manifest's folder.");
+            folder = DefaultFolder;
         }
 
         var formats = section.Choices("formats", ManifestWords.ImageFormats, log);
         return new ImageSettings(folder, place, formats.IsEmpty ? [ImageFormat.Raw] : formats, section.Choice("wordOrder", ManifestWords.WordOrders, log) ?? WordOrder.Bus);
-    }
-
-    private static bool CanBePath(ManifestValue path, FindingLog log)
-    {
-        var can = !path.Text.Contains('\0', StringComparison.Ordinal);
-        if (!can)
-        {
-            log.Add(ManifestFindings.BadValue, path.Place, $"`{path.Place.Key}` holds a zero character, which no path can have.");
-        }
-
-        return can;
     }
 
     // A drive letter or a leading slash of another system is outside too, whatever system this is.
@@ -173,5 +168,6 @@ public static class ManifestReader
         || Path.IsPathRooted(folder)
         || folder[0] is '/' or '\\'
         || folder.Contains(':', StringComparison.Ordinal)
+        || folder.Any(char.IsControl)
         || folder.Split('/', '\\').Contains("..");
 }

@@ -26,14 +26,14 @@ public readonly record struct ManifestSection
     /// <summary>True when nothing at all stands under this key.</summary>
     public bool IsAbsent => _document.Text(Path) is null && !HasChildren;
 
-    private bool HasChildren => _document.Children(Path).Any();
+    private bool HasChildren => !_document.Children(Path).IsEmpty;
 
     /// <summary>The section under a key.</summary>
     /// <param name="key">One name, or several joined by colons.</param>
     public ManifestSection this[string key] => new(_document, Path.Length == 0 ? key : Path + ":" + key);
 
     /// <summary>The names directly below, in the document's order of names.</summary>
-    public ImmutableArray<string> Names => [.. _document.Children(Path)];
+    public ImmutableArray<string> Names => _document.Children(Path);
 
     /// <summary>The sections directly below: a list's items, or an object's members.</summary>
     public IEnumerable<ManifestSection> Sections
@@ -87,7 +87,7 @@ public readonly record struct ManifestSection
     /// <param name="key">The key below this section.</param>
     /// <param name="log">Receives a finding when it is no number.</param>
     public double? Fraction(string key, FindingLog log) => Typed(key, log, "a number such as 5 or 3.3",
-        static (string text, out double value) => double.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out value));
+        static (string text, out double value) => double.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out value) && double.IsFinite(value));
 
     /// <summary>True or false.</summary>
     /// <param name="key">The key below this section.</param>
@@ -100,7 +100,7 @@ public readonly record struct ManifestSection
     public byte? Byte(string key, FindingLog log) => Typed(key, log, "a byte from 0x00 to 0xFF",
         static (string text, out byte value) =>
         {
-            var read = Manifests.Number.TryParse(text, out var number) && number <= 0xFF;
+            var read = Manifests.Number.TryParse(text, out long number) && number <= 0xFF;
             value = (byte)(read ? number : 0);
             return read;
         });

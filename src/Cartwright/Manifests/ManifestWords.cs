@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Ordering;
 using Cartwright.Programs;
 
 namespace Cartwright.Manifests;
@@ -17,6 +18,16 @@ public static class ManifestWords
     /// <summary>Word orders of files for 16-bit chips.</summary>
     public static ImmutableSortedDictionary<string, WordOrder> WordOrders { get; } = Words(
         ("bus", WordOrder.Bus), ("programmer", WordOrder.Programmer));
+
+    /// <summary>Orders of the bytes of an image.</summary>
+    public static ImmutableSortedDictionary<string, ImageOrder> ImageOrders { get; } = Words(
+        ("console", ImageOrder.Console), ("byte-swapped", ImageOrder.ByteSwapped), ("word-swapped", ImageOrder.WordSwapped),
+        ("halfword-swapped", ImageOrder.HalfwordSwapped), ("bit-reversed", ImageOrder.BitReversed), ("odd-even-blocks", ImageOrder.OddEvenBlocks),
+        ("even-odd-blocks", ImageOrder.EvenOddBlocks), ("odd-even-halves", ImageOrder.OddEvenHalves), ("upper-lower-halves", ImageOrder.UpperLowerHalves));
+
+    /// <summary>The word for an order of bytes.</summary>
+    /// <param name="order">The order.</param>
+    public static string Word(ImageOrder order) => WordOf(ImageOrders, order);
 
     /// <summary>The word for a program format.</summary>
     /// <param name="format">The format.</param>

@@ -11,10 +11,21 @@ public static class Number
     /// <returns>False when the text is no number or is larger than 2^63 - 1.</returns>
     public static bool TryParse(string text, out long value)
     {
+        var read = TryParse(text, out ulong number) && number <= long.MaxValue;
+        value = read ? (long)number : 0;
+        return read;
+    }
+
+    /// <summary>Reads a number of up to 64 bits, as a field of eight bytes holds it.</summary>
+    /// <param name="text">As above.</param>
+    /// <param name="value">The number.</param>
+    /// <returns>False when the text is no number or is larger than 2^64 - 1.</returns>
+    public static bool TryParse(string text, out ulong value)
+    {
         var digits = text.Trim().Replace("_", "", StringComparison.Ordinal);
         return HexDigits(digits) is { } hex
-            ? long.TryParse(hex, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value >= 0
-            : long.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out value);
+            ? ulong.TryParse(hex, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value)
+            : ulong.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out value);
     }
 
     /// <summary>The digits of a hexadecimal number without its mark, or null when the text is not marked as one.</summary>

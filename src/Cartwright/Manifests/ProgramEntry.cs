@@ -1,4 +1,5 @@
 using Cartwright.Findings;
+using Cartwright.Ordering;
 using Cartwright.Programs;
 
 namespace Cartwright.Manifests;
@@ -8,6 +9,9 @@ namespace Cartwright.Manifests;
 /// <param name="Place">Where the item stands.</param>
 public sealed record ProgramEntry(ManifestValue File, SourcePlace Place)
 {
+    /// <summary>The file's name for messages and records: as written with forward slashes, and only the last part of an absolute path.</summary>
+    public string ShownName => Path.IsPathRooted(File.Text) ? Path.GetFileName(File.Text) : File.Text.Replace('\\', '/');
+
     /// <summary>The format, or null to recognise it.</summary>
     public ProgramFormat? Format { get; init; }
 
@@ -19,6 +23,12 @@ public sealed record ProgramEntry(ManifestValue File, SourcePlace Place)
 
     /// <summary>The console's address of the file's first byte or address 0; null when absent.</summary>
     public ManifestValue? Address { get; init; }
+
+    /// <summary>A place of the platform by name; null when absent.</summary>
+    public ManifestValue? As { get; init; }
+
+    /// <summary>Order of a raw file's bytes; null to recognise it.</summary>
+    public ImageOrder? Order { get; init; }
 
     /// <summary>Bytes left out at the start of a raw file.</summary>
     public long Skip { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Manifests;
+using Cartwright.Ordering;
 using Cartwright.Roms;
 
 namespace Cartwright.Platforms;
@@ -10,6 +11,9 @@ public abstract class Platform
 {
     /// <summary>What its page says.</summary>
     public abstract PlatformFacts Facts { get; }
+
+    /// <summary>What its own checks may have to say, in order of code.</summary>
+    public virtual ImmutableArray<FindingRule> Findings => [];
 
     /// <summary>The settings that choose the layout; empty for most.</summary>
     public virtual ImmutableArray<PlatformOption> Options => [];
@@ -38,6 +42,23 @@ public abstract class Platform
     public virtual void Check(CartView cart, FindingLog log)
     {
     }
+
+    /// <summary>The ROM in the platform's customary exchange form, as parts of one file: containers, then the regions, unless the platform says otherwise.</summary>
+    /// <param name="cart">The finished ROM.</param>
+    public virtual ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartView cart) =>
+    [
+        .. cart.Headers.Where(static header => !header.Container.IsEmpty).Select(static header => (ReadOnlyMemory<byte>)header.Container.AsMemory()),
+        .. cart.Rom.Regions.Select(static region => region.Bytes),
+    ];
+
+    /// <summary>The order a raw program is in, where the platform's programs are found in several and the bytes show which.</summary>
+    /// <param name="program">The program's bytes.</param>
+    public virtual ImageOrder OrderOf(ReadOnlySpan<byte> program) => ImageOrder.Console;
+
+    /// <summary>Whether a file may be an image of this platform.</summary>
+    /// <param name="file">The whole file; of any length, down to none.</param>
+    /// <returns>Null when nothing speaks for it.</returns>
+    public virtual RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => null;
 
     /// <summary>The word an option has in the settings, or its default.</summary>
     /// <param name="settings">The manifest's <c>header</c>.</param>

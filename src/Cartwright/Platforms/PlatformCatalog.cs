@@ -3,34 +3,62 @@ using Cartwright.Findings;
 
 namespace Cartwright.Platforms;
 
-/// <summary>The platforms that are built in. A program may bring its own besides.</summary>
-/// <param name="platforms">The platforms, in order of id.</param>
-public sealed class PlatformCatalog(ImmutableArray<Platform> platforms)
+/// <summary>Platforms to choose from. A platform's tables are made when it is first asked for.</summary>
+public sealed class PlatformCatalog
 {
+    private readonly ImmutableArray<(PlatformFacts Facts, Lazy<Platform> Platform)> _rows;
+
+    private PlatformCatalog(ImmutableArray<(PlatformFacts Facts, Lazy<Platform> Platform)> rows) => _rows = rows;
+
+    /// <summary>A catalogue of these platforms.</summary>
+    /// <param name="platforms">The platforms, in the order they are listed.</param>
+    public PlatformCatalog(ImmutableArray<Platform> platforms)
+        : this([.. platforms.Select(static platform => (platform.Facts, new Lazy<Platform>(platform)))])
+    {
+    }
+
+    /// <summary>The platforms built in, in order of id.</summary>
+    public static PlatformCatalog BuiltIn { get; } = new(
+    [
+        Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
+        Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
+        Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
+        Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
+        Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
+        Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
+        Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
+        Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
+        Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
+        Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
+    ]);
+
     /// <summary>All of them.</summary>
-    public ImmutableArray<Platform> All => platforms;
+    public ImmutableArray<Platform> All => [.. _rows.Select(static row => row.Platform.Value)];
 
     /// <summary>A platform by id or alias, letter case ignored; null when there is none.</summary>
     /// <param name="name">The id or alias.</param>
-    public Platform? Find(string name) =>
-        platforms.FirstOrDefault(platform => Names(platform).Contains(name.Trim(), StringComparer.OrdinalIgnoreCase));
+    public Platform? Find(string name)
+    {
+        foreach (var row in _rows)
+        {
+            if (Names(row.Facts).Contains(name.Trim(), StringComparer.OrdinalIgnoreCase))
+            {
+                return row.Platform.Value;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>A catalogue with one more platform.</summary>
     /// <param name="platform">The platform to add.</param>
-    public PlatformCatalog With(Platform platform) => new([.. platforms, platform]);
+    public PlatformCatalog With(Platform platform) => new([.. _rows, (platform.Facts, new Lazy<Platform>(platform))]);
 
     /// <summary>"Did you mean …?" for an unknown name; null when nothing is near.</summary>
     /// <param name="name">What the user wrote.</param>
-    public string? Question(string name) => NearestName.Question(name, platforms.SelectMany(Names));
+    public string? Question(string name) => NearestName.Question(name, _rows.SelectMany(static row => Names(row.Facts)));
 
-    private static IEnumerable<string> Names(Platform platform) => platform.Facts.Aliases.Prepend(platform.Facts.Id);
+    private static (PlatformFacts Facts, Lazy<Platform> Platform) Row(PlatformFacts facts, Func<Platform> make) => (facts, new Lazy<Platform>(make));
 
-    /// <summary>The platforms built in.</summary>
-    public static PlatformCatalog BuiltIn { get; } = new(
-    [
-        new GameBoy.GameBoyPlatform(),
-        new MegaDrive.MegaDrivePlatform(),
-        new Nes.NesPlatform(),
-        new Snes.SnesPlatform(),
-    ]);
+    private static IEnumerable<string> Names(PlatformFacts facts) => facts.Aliases.Prepend(facts.Id);
 }

@@ -13,4 +13,8 @@ public sealed record PlatformLayout(
     string Variant,
     ImmutableArray<RegionRule> Regions,
     ImmutableArray<HeaderTable> Headers,
-    AddressMap Addresses);
+    AddressMap Addresses)
+{
+    /// <summary>Places a program can go to by name.</summary>
+    public ImmutableArray<NamedPlace> Places { get; init; } = [];
+}

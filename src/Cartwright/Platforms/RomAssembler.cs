@@ -37,7 +37,7 @@ public static class RomAssembler
             .Select(rule => RegionBuilder.Build(rule, request.Regions.GetValueOrDefault(rule.Name), InRegion(request, rule), request.Place("programs"), log))
             .OfType<RegionImage>()
             .ToImmutableArray();
-        if (layout.Regions.Any(rule => rule.Required && !regions.Any(region => region.Name == rule.Name)))
+        if (layout.Regions.Any(rule => (rule.Required || InRegion(request, rule).Any()) && !regions.Any(region => region.Name == rule.Name)))
         {
             return null;
         }
@@ -45,11 +45,13 @@ public static class RomAssembler
         var rom = new Rom(regions);
         var context = new HeaderContext(request.Title, request.Revision, rom.LengthOf);
         var writer = new HeaderWriter(request.Header, context, request.Place("header"), log);
-        var headers = layout.Headers
+        // The header of a region the cart does without is not there either.
+        var tables = layout.Headers.Where(table => table.Region is not { } name || rom[name] is not null).ToList();
+        var headers = tables
             .Select(table => writer.Write(table, table.Region is { } name ? rom[name] : null))
             .OfType<HeaderImage>()
             .ToImmutableArray();
-        if (headers.Length != layout.Headers.Length)
+        if (headers.Length != tables.Count)
         {
             return null;
         }

@@ -41,7 +41,7 @@ public static class ProgramInput
 
             return read == bytes.Length ? bytes : bytes[..read];
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
             log.Add(ProgramFindings.Unreadable, place, $"{shownAs} cannot be read: {fault.Message}");
             return null;

@@ -7,20 +7,19 @@ namespace Cartwright.Roms;
 /// <param name="Address">The address: 16 bits after a bank, the whole number otherwise.</param>
 public readonly record struct ConsoleAddress(long? Bank, long Address)
 {
-    // No console's bus is wider; a larger number is a slip.
-    private const long Highest = uint.MaxValue;
+    // Beyond every console's bus, and small enough that a program's length can be added.
+    private const long Largest = 0xFFFF_FFFF_FFFF;
 
     /// <summary>Reads <c>$C08000</c>, <c>0xC08000</c>, a decimal number, or <c>03:4000</c> (both hexadecimal, <c>$</c> allowed).</summary>
     /// <param name="text">The text.</param>
     /// <param name="address">The address.</param>
-    /// <returns>False when the text is no address, or one of more than 32 bits.</returns>
     public static bool TryParse(string text, out ConsoleAddress address)
     {
         address = default;
         var colon = text.IndexOf(':', StringComparison.Ordinal);
         if (colon < 0)
         {
-            var read = Manifests.Number.TryParse(text, out var number) && number <= Highest;
+            var read = Manifests.Number.TryParse(text, out long number) && number <= Largest;
             address = new ConsoleAddress(null, number);
             return read;
         }
@@ -40,5 +39,5 @@ public readonly record struct ConsoleAddress(long? Bank, long Address)
         : string.Create(CultureInfo.InvariantCulture, $"${Address:X4}");
 
     private static bool TryHex(ReadOnlySpan<char> text, out long value) =>
-        long.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value is >= 0 and <= Highest;
+        long.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value) && value is >= 0 and <= Largest;
 }

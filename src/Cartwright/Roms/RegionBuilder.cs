@@ -15,7 +15,7 @@ public static class RegionBuilder
     /// <returns>Null when something is wrong, or when the region is empty and need not be there.</returns>
     public static RegionImage? Build(RegionRule rule, RegionSettings? settings, IEnumerable<PlacedSegment> segments, SourcePlace place, FindingLog log)
     {
-        var coverage = segments.OrderBy(static segment => segment.Offset).ThenBy(static segment => segment.Program, StringComparer.Ordinal).ToList();
+        var coverage = segments.ToList();
         if (coverage.Count == 0)
         {
             if (rule.Required)
@@ -26,15 +26,35 @@ public static class RegionBuilder
             return null;
         }
 
-        var separate = Separate(coverage, log);
-        var needed = coverage.Max(static segment => segment.End);
-        if (Size(rule, settings, needed, coverage, place, log) is not { } size || separate is null)
+        var needed = Needed(coverage);
+        var size = Size(rule, settings, needed, coverage, place, log);
+        var separate = Separate(Settle(coverage, size ?? needed, rule.Align), log);
+        if (size is null || separate is null)
         {
             return null;
         }
 
         var fill = settings?.Fill ?? rule.Fill;
         return new RegionImage(rule.Name, Place(separate, (int)size, fill), fill, [.. separate]);
+    }
+
+    // What lies at the start and what counts back from the end need room beside each other.
+    private static long Needed(List<PlacedSegment> coverage) =>
+        coverage.Where(static segment => segment.Offset >= 0).Select(static segment => segment.End).DefaultIfEmpty().Max()
+        + coverage.Where(static segment => segment.Offset < 0).Select(static segment => -segment.Offset).DefaultIfEmpty().Max();
+
+    // Every offset from the region's first byte, in ascending order.
+    private static List<PlacedSegment> Settle(List<PlacedSegment> coverage, long size, RegionAlign align)
+    {
+        var end = coverage.Where(static segment => segment.Offset >= 0).Select(static segment => segment.End).DefaultIfEmpty().Max();
+        var shift = align == RegionAlign.End ? Math.Max(0, size - end) : 0;
+        return
+        [
+            .. coverage
+                .Select(segment => segment with { Offset = segment.Offset + (segment.Offset < 0 ? size : shift) })
+                .OrderBy(static segment => segment.Offset)
+                .ThenBy(static segment => segment.Program, StringComparer.Ordinal),
+        ];
     }
 
     private static long? Size(RegionRule rule, RegionSettings? settings, long needed, List<PlacedSegment> coverage, SourcePlace place, FindingLog log)
@@ -77,17 +97,20 @@ public static class RegionBuilder
     private static List<PlacedSegment>? Separate(List<PlacedSegment> coverage, FindingLog log)
     {
         var separate = new List<PlacedSegment>(coverage.Count);
+        var whole = new List<PlacedSegment>(coverage.Count);
         var clean = true;
         foreach (var segment in coverage)
         {
             for (var i = separate.Count - 1; i >= 0 && separate[i].End > segment.Offset; i--)
             {
-                clean &= Compare(separate[i], segment, log);
+                // What was cut away in front of a segment may have been all that this one meets.
+                clean &= separate[i].Offset >= segment.End || Compare(separate[i], whole[i], segment, log);
             }
 
             var covered = separate.Count == 0 ? 0 : Math.Max(0, separate[^1].End - segment.Offset);
             if (covered < segment.Length)
             {
+                whole.Add(segment);
                 separate.Add(segment with { Offset = segment.Offset + covered, Bytes = segment.Bytes[(int)covered..] });
             }
         }
@@ -95,14 +118,14 @@ public static class RegionBuilder
         return clean ? separate : null;
     }
 
-    private static bool Compare(PlacedSegment first, PlacedSegment second, FindingLog log)
+    private static bool Compare(PlacedSegment first, PlacedSegment firstWhole, PlacedSegment second, FindingLog log)
     {
         var start = Math.Max(first.Offset, second.Offset);
         var end = Math.Min(first.End, second.End);
         var left = Bytes(first, start, end);
         var right = Bytes(second, start, end);
         var same = left.CommonPrefixLength(right);
-        var both = $"{Range(first)} and {Range(second)}";
+        var both = $"{Range(firstWhole)} and {Range(second)}";
         if (same == left.Length)
         {
             log.Add(RomFindings.SameTwice, second.Place, $"{both} both hold 0x{start:X6}-0x{end - 1:X6} of the region `{first.Region}`, with equal bytes.");

@@ -11,4 +11,7 @@ public sealed record RegionRule(string Name, SizeRule Sizes, string Meaning)
 
     /// <summary>False for a region a cart may do without, such as CHR on a board with CHR RAM.</summary>
     public bool Required { get; init; } = true;
+
+    /// <summary>At which end the programs lie.</summary>
+    public RegionAlign Align { get; init; } = RegionAlign.Start;
 }

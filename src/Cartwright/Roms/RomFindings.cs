@@ -50,7 +50,15 @@ public static class RomFindings
     public static readonly FindingRule SliceOutside = new("CW3011", FindingSeverity.Error, "Part of a file outside the file",
         "There are no such bytes.", "Correct `skip` and `length`.");
 
+    /// <summary>A program in another order than the console's.</summary>
+    public static readonly FindingRule Reordered = new("CW3012", FindingSeverity.Note, "Program brought to the console's order",
+        "The file's bytes are in another order than the console reads them.", "Nothing; state `order` to choose it yourself.");
+
+    /// <summary>A program whose length does not fit its order.</summary>
+    public static readonly FindingRule UnevenOrder = new("CW3013", FindingSeverity.Error, "Length does not fit the order",
+        "An order exchanges whole words or blocks; a file that ends inside one was cut, or is not in this order.", "Correct `order`, or pad the file.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
-        [Overlap, SameTwice, TooSmall, IllegalSize, TooLarge, NotInRom, BadAddress, BadRegion, EmptyRegion, NoPlace, SliceOutside];
+        [Overlap, SameTwice, TooSmall, IllegalSize, TooLarge, NotInRom, BadAddress, BadRegion, EmptyRegion, NoPlace, SliceOutside, Reordered, UnevenOrder];
 }

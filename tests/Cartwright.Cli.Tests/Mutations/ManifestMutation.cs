@@ -22,8 +22,6 @@ internal static class ManifestMutation
         "byteOrder", "busVolts", "expects", "U2", "romSize", "saveRam", "title", "mapper", "checksum", "cgbFlag", "newLicensee", "saveMemory", "chrRam", "x", "", "a:b", "0", "$schema",
     ];
 
-    private const string Scratches = "{}[]\",:\\\0\uD800";
-
     /// <summary>The manifest with a few things changed.</summary>
     public static string Spoil(string manifest, Random random)
     {
@@ -82,11 +80,12 @@ internal static class ManifestMutation
     private static string Scratch(string text, Random random)
     {
         var at = random.Next(text.Length);
+        const string Marks = "{}[]\",:\\\0\uD800";
         return random.Next(3) switch
         {
             0 => text[..at],
-            1 => text.Remove(at, Math.Min(random.Next(1, 9), text.Length - at)),
-            _ => text.Insert(at, Scratches[random.Next(Scratches.Length)].ToString()),
+            1 when text.Length > 0 => text.Remove(at, Math.Min(random.Next(1, 9), text.Length - at)),
+            _ => text.Insert(at, Marks[random.Next(Marks.Length)].ToString()),
         };
     }
 }

@@ -14,16 +14,7 @@ public sealed class SpoiltCartTests
         ["cart:name=x", "cart:platform=gb", "rom:size=1MiB", "rom=5", "programs:0:offset=0x10", "programs:1:file=main.bin", "programs:7=", "header:keep=true", "board:use=md-single-16bit", "images:formats:0=s-record", "images:folder=.", ":=", "cart:=x"];
 
     [Theory]
-    [InlineData(1)]
-    [InlineData(2)]
-    [InlineData(3)]
-    [InlineData(4)]
-    [InlineData(5)]
-    [InlineData(6)]
-    [InlineData(7)]
-    [InlineData(8)]
-    [InlineData(9)]
-    [InlineData(10)]
+    [MemberData(nameof(Seeds))]
     public void A_spoilt_cart_is_built_whole_or_refused_in_words(int seed)
     {
         var random = new Random(seed);
@@ -36,6 +27,8 @@ public sealed class SpoiltCartTests
         // Were all refused, or none, the carts would not be spoilt as they should be.
         Assert.InRange(built, 1, CartsASeed - 1);
     }
+
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 20)];
 
     private static int Try(Random random, string which)
     {

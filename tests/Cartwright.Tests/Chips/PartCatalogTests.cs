@@ -83,7 +83,7 @@ public sealed class PartCatalogTests
     {
         var text = Encoding.UTF8.GetString(PartCatalog.ReadResource("chips/parts.csv"));
         var spoilt = Encoding.UTF8.GetBytes(text.Replace(good, bad, StringComparison.Ordinal));
-        Assert.Contains($"'{column}' cannot be", Assert.Throws<InvalidDataException>(() => PartCatalog.Load(spoilt)).Message, StringComparison.Ordinal);
+        Assert.Contains($"'{column}' cannot be", Assert.Throws<InvalidDataException>(() => PartCatalog.Load(spoilt).All).Message, StringComparison.Ordinal);
     }
 
     [Theory]

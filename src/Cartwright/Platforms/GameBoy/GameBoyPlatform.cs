@@ -26,7 +26,13 @@ public sealed class GameBoyPlatform : Platform
     public override PlatformFacts Facts => GameBoyFacts.Facts;
 
     /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => GameBoyFindings.All;
+
+    /// <inheritdoc/>
     public override ImmutableArray<PlatformLayout> Layouts { get; } = [Standard, Mmm01];
+
+    /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => GameBoyRecognition.Recognise(file);
 
     /// <inheritdoc/>
     public override PlatformLayout Layout(HeaderSettings settings) =>

@@ -38,6 +38,9 @@ public sealed class MegaDrivePlatform : Platform
     public override PlatformFacts Facts => MegaDriveFacts.Facts;
 
     /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => MegaDriveFindings.All;
+
+    /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Mapper];
 
     /// <inheritdoc/>
@@ -54,6 +57,9 @@ public sealed class MegaDrivePlatform : Platform
         var word = paged ? Paged : Word(settings, Mapper);
         return Layouts.First(layout => layout.Variant == word);
     }
+
+    /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => MegaDriveRecognition.Recognise(file);
 
     /// <inheritdoc/>
     public override string Extension(CartView cart) => "md";

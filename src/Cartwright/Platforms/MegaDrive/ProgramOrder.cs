@@ -65,7 +65,7 @@ internal static class ProgramOrder
         return SystemTypes.OpensLock(woven);
     }
 
-    private static bool IsOneChip(ReadOnlySpan<byte> program)
+    public static bool IsOneChip(ReadOnlySpan<byte> program)
     {
         foreach (var type in SystemTypes.Known)
         {

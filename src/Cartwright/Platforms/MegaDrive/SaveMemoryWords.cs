@@ -30,7 +30,7 @@ internal sealed class SaveMemoryWords
             if (string.Equals(words[i], "at", StringComparison.OrdinalIgnoreCase))
             {
                 i++;
-                if (i >= words.Length || !Number.TryParse(words[i], out var start))
+                if (i >= words.Length || !Number.TryParse(words[i], out long start))
                 {
                     return "an address such as `$200001` is missing behind `at`";
                 }

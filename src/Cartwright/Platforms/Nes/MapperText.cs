@@ -16,6 +16,9 @@ internal sealed class MapperText : ValueText
         [.. NesMappers.All.DistinctBy(static row => row.Name).Select(static row => new NamedValue((ulong)row.Number, row.Name, Meaning(row)))];
 
     /// <inheritdoc/>
+    public override ValueForm Form => ValueForm.Number;
+
+    /// <inheritdoc/>
     public override string Expected => $"one of {string.Join(", ", Names.Select(static row => row.Name))}, or the mapper's number such as 30";
 
     /// <inheritdoc/>
@@ -26,7 +29,7 @@ internal sealed class MapperText : ValueText
     public override bool TryParse(string text, out ulong value)
     {
         var named = NesMappers.Named(text);
-        if (named is null && Number.TryParse(text, out var number))
+        if (named is null && Number.TryParse(text, out long number))
         {
             value = (ulong)number;
             return true;

@@ -6,7 +6,7 @@ namespace Cartwright.Platforms.Nes;
 internal static class NesFacts
 {
     /// <summary>The facts.</summary>
-    public static PlatformFacts Instance { get; } = new("nes", "Nintendo Entertainment System / Famicom")
+    public static PlatformFacts Facts { get; } = new("nes", "Nintendo Entertainment System / Famicom")
     {
         Aliases = ["famicom", "fc"],
         BusWidth = 8,

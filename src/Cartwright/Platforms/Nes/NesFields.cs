@@ -70,7 +70,7 @@ internal static class NesFields
     public static string? ChrRam(HeaderContext context)
     {
         var chr = context.LengthOf("chr");
-        var submapper = context["submapper"] is { } text && Manifests.Number.TryParse(text, out var number) ? (int)number : 0;
+        var submapper = context["submapper"] is { } text && Manifests.Number.TryParse(text, out long number) ? (int)number : 0;
         var row = NesMappers.Find(Number(context), submapper, chr);
         var has = row?.Chr == ChrKind.RomAndRam || (chr == 0 && row?.TakesChrRam == true);
         // What is stated is no truth to hold against a choice of the board's maker.

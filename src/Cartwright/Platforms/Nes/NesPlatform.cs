@@ -18,7 +18,10 @@ public sealed class NesPlatform : Platform
         "nes2", "The generation of the 16-byte header that stands before PRG and CHR in the exchange file.", "NESdev Wiki, NES 2.0");
 
     /// <inheritdoc/>
-    public override PlatformFacts Facts => NesFacts.Instance;
+    public override PlatformFacts Facts => NesFacts.Facts;
+
+    /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => NesFindings.All;
 
     /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Container];
@@ -28,6 +31,9 @@ public sealed class NesPlatform : Platform
 
     /// <inheritdoc/>
     public override PlatformLayout Layout(HeaderSettings settings) => Settle(Mapper(settings), Word(settings, Container));
+
+    /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => NesRecognition.Recognise(file);
 
     /// <inheritdoc/>
     public override string Extension(CartView cart) => "nes";
@@ -60,7 +66,7 @@ public sealed class NesPlatform : Platform
             return null;
         }
 
-        var submapper = settings["submapper"]?.Text is { } stated && Number.TryParse(stated, out var given) ? given : NesMappers.Named(text)?.Submapper ?? 0;
+        var submapper = settings["submapper"]?.Text is { } stated && Number.TryParse(stated, out long given) ? given : NesMappers.Named(text)?.Submapper ?? 0;
         return NesMappers.Find((int)number, submapper is >= 0 and <= 15 ? (int)submapper : 0);
     }
 

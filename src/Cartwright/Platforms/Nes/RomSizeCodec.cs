@@ -32,9 +32,9 @@ internal sealed class RomSizeCodec(BitsPlacement placement, long unit) : FieldCo
     /// <inheritdoc/>
     public override string? Write(string text, Span<byte> field)
     {
-        if (text.StartsWith(RawMark, StringComparison.OrdinalIgnoreCase))
+        if (IsRaw(text))
         {
-            return Number.TryParse(text[RawMark.Length..], out var raw) && (ulong)raw <= placement.Largest
+            return Number.TryParse(text[RawMark.Length..], out long raw) && (ulong)raw <= placement.Largest
                 ? Put(raw, field)
                 : "it is no code the field can hold";
         }
@@ -48,6 +48,9 @@ internal sealed class RomSizeCodec(BitsPlacement placement, long unit) : FieldCo
             : Extended ? $"no code says {ByteSize.Describe(bytes)}; the next size there is a code for is {ByteSize.Format(RomSize.Next(bytes, unit))}"
             : $"this container has no code for {ByteSize.Describe(bytes)}; NES 2.0 (`container: nes2`) may have one";
     }
+
+    /// <inheritdoc/>
+    public override bool IsRaw(string text) => text.StartsWith(RawMark, StringComparison.OrdinalIgnoreCase);
 
     /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);

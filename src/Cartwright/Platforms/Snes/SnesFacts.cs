@@ -5,7 +5,7 @@ namespace Cartwright.Platforms.Snes;
 // What the page of the platform says besides its tables.
 internal static class SnesFacts
 {
-    public static PlatformFacts All { get; } = new("snes", "Super Nintendo Entertainment System / Super Famicom")
+    public static PlatformFacts Facts { get; } = new("snes", "Super Nintendo Entertainment System / Super Famicom")
     {
         Aliases = ["super-famicom", "sfc", "super-nintendo"],
         BusWidth = 8,

@@ -19,7 +19,10 @@ public sealed class SnesPlatform : Platform
         "true", "Whether the save RAM has a battery; counts where `saveRam` is stated and `chipset` is not.", "fullsnes, cartridge chapters");
 
     /// <inheritdoc/>
-    public override PlatformFacts Facts => SnesFacts.All;
+    public override PlatformFacts Facts => SnesFacts.Facts;
+
+    /// <inheritdoc/>
+    public override ImmutableArray<FindingRule> Findings => SnesFindings.All;
 
     /// <inheritdoc/>
     public override ImmutableArray<PlatformOption> Options { get; } = [Mapping, Battery];
@@ -33,6 +36,9 @@ public sealed class SnesPlatform : Platform
         var name = Word(settings, Mapping);
         return Layouts.First(layout => layout.Variant == name);
     }
+
+    /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => SnesRecognition.Recognise(file);
 
     /// <inheritdoc/>
     public override string Extension(CartView cart) => "sfc";

@@ -62,7 +62,7 @@ public sealed class AddressTests
     [InlineData("180", null, "$C000", "switches")]
     [InlineData("mmc3", 512 * K, "$C000", "switches")]
     [InlineData("mmc3", null, "40:8000", "banks 00 to 3F")]
-    [InlineData("uxrom", null, "7FFFFFFFFFFFFFFF:8000", "banks 00 to FF")]
+    [InlineData("uxrom", null, "7FFFFFFF:8000", "banks 00 to FF")]
     [InlineData("1000", null, "$8000", "offset")]
     [InlineData("nrom", null, "00:18000", "16 bits")]
     public void Problems(string mapper, int? size, string address, string words)

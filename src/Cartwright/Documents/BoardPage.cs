@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Cartwright.Boards;
+using Cartwright.Manifests;
+using static Cartwright.Documents.FieldText;
+
+namespace Cartwright.Documents;
+
+/// <summary>The boards of the catalogue as a page of documentation.</summary>
+public static class BoardPage
+{
+    private const string Head = """
+        The boards of the catalogue: generic ones, described by their wiring. This page is generated from the catalogue;
+        `cartwright boards NAME` prints one of them.
+
+        A board is named in the manifest with `"board": { "use": "…" }`. A board that is not here is described in the manifest itself, in the same keys:
+        see `board` in [the page of the manifest](manifest.md).
+
+        - **Lane** is the byte of a 16-bit bus that a chip drives: `low` is D0-D7, `high` is D8-D15, `word` the whole bus.
+        - **From** is where the chip's slice of its region begins, **holds** how long it may be.
+        - **Larger chip** says how a chip larger than its slice is filled: `repeat` repeats the slice, which is right whatever the upper address pins
+          are tied to; `erased` leaves 0xFF behind it (pins tied low), `top` puts it at the end (pins tied high).
+        - **Largest** is the largest chip whose address pins the site can drive.
+
+        Compare the description with the board in your hand before a chip is soldered in: boards of one kind differ in details.
+        """;
+
+    /// <summary>Writes the page.</summary>
+    public static string Markdown()
+    {
+        var page = new MarkdownPage();
+        var boards = BoardCatalog.All;
+        page.Heading(1, "Boards");
+        page.Paragraph(Head);
+        page.Table(["board", "platform", "description"], boards.Select(static board => ImmutableArray.Create($"[{board.Id}](#{board.Id})", board.Platform ?? "", board.Description)));
+        foreach (var board in boards)
+        {
+            WriteBoard(page, board);
+        }
+
+        return page.ToString();
+    }
+
+    private static void WriteBoard(MarkdownPage page, Board board)
+    {
+        page.Heading(2, board.Id);
+        page.Paragraph(board.Description);
+        page.List(
+        [
+            $"Platform: {(board.Platform is null ? "any" : Code(board.Platform))}",
+            string.Create(CultureInfo.InvariantCulture, $"Bus: {board.BusWidth} data lines, {board.BusVolts} V{(board.BusWidth == 16 ? ", " + BoardReader.Word(board.ByteOrder) : "")}"),
+            .. board.Expects.Select(static pair => $"Wired for: {Code(pair.Key)} {string.Join(" or ", pair.Value.Select(Code))}"),
+            .. board.Source is null ? [] : ImmutableArray.Create("Source: " + board.Source),
+        ]);
+        page.Table(["site", "region", "data lines", "lane", "from", "holds", "larger chip", "largest", "meaning"], board.Sites.Select(Cells));
+    }
+
+    private static ImmutableArray<string> Cells(Site site) =>
+    [
+        site.Name,
+        site.Region,
+        site.Width.ToString(CultureInfo.InvariantCulture),
+        BoardReader.Word(site.Lane),
+        Hex(site.Start, 6),
+        site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest",
+        BoardReader.Word(site.Fill),
+        site.Largest is { } largest ? ByteSize.Words(largest) : "",
+        site.Meaning ?? "",
+    ];
+}

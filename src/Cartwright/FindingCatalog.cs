@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Cartwright.Boards;
+using Cartwright.Chips;
+using Cartwright.Findings;
+using Cartwright.Headers;
+using Cartwright.Images;
+using Cartwright.Manifests;
+using Cartwright.Platforms;
+using Cartwright.Programs;
+using Cartwright.Roms;
+
+namespace Cartwright;
+
+/// <summary>Everything any check may have to say.</summary>
+public static class FindingCatalog
+{
+    private static readonly ImmutableArray<FindingGroup> Stages =
+    [
+        new("Manifest", ManifestFindings.All),
+        new("Program files", ProgramFindings.All),
+        new("Places and sizes", RomFindings.All),
+        new("Header and checksums", HeaderFindings.All),
+        new("Board", BoardFindings.All),
+        new("Parts", PartFindings.All),
+        new("Output", OutputFindings.All),
+    ];
+
+    /// <summary>The rules by stage and platform, in order of their first codes.</summary>
+    public static ImmutableArray<FindingGroup> Groups { get; } =
+    [
+        .. PlatformCatalog.BuiltIn.All
+            .Where(static platform => !platform.Findings.IsEmpty)
+            .Select(static platform => new FindingGroup(platform.Facts.Name, platform.Findings))
+            .Concat(Stages)
+            .OrderBy(static group => group.Rules[0].Code, StringComparer.Ordinal),
+    ];
+
+    /// <summary>Every rule, in order of code.</summary>
+    public static ImmutableArray<FindingRule> All { get; } =
+        [.. Groups.SelectMany(static group => group.Rules).OrderBy(static rule => rule.Code, StringComparer.Ordinal)];
+
+    /// <summary>The rule of a code, letter case ignored; null when there is none.</summary>
+    /// <param name="code">The code: <c>CW1003</c>.</param>
+    public static FindingRule? Find(string code) =>
+        All.FirstOrDefault(rule => string.Equals(rule.Code, code.Trim(), StringComparison.OrdinalIgnoreCase));
+}
