@@ -45,8 +45,8 @@ internal static class CartwrightCommand
         }
     }
 
-    // No RootCommand: that one is called after the file it runs from.
-    private static Command Root(TextWriter output, TextWriter errors)
+    /// <summary>The verbs and options. No RootCommand: that one is called after the file it runs from.</summary>
+    internal static Command Root(TextWriter output, TextWriter errors)
     {
         var help = new HelpOption { Description = "Shows this help." };
         help.Aliases.Clear();

@@ -59,9 +59,21 @@ public static class ManifestReader
         return programs;
     }
 
-    private static ProgramEntry? ReadProgram(ManifestSection item, FindingLog log)
+    private static ManifestValue? ReadFile(ManifestSection item, FindingLog log)
     {
         var file = item.Text("file", log, required: true);
+        if (file?.Text.Contains('\0', StringComparison.Ordinal) != true)
+        {
+            return file;
+        }
+
+        log.Add(ManifestFindings.BadValue, file.Place, $"`{file.Place.Key}` holds a zero character, which no path can have.", remedy: "Write the path without it.");
+        return null;
+    }
+
+    private static ProgramEntry? ReadProgram(ManifestSection item, FindingLog log)
+    {
+        var file = ReadFile(item, log);
         var offset = item.Text("offset", log);
         var address = item.Text("address", log);
         var unit = item.Number("addressUnit", log) ?? 1;

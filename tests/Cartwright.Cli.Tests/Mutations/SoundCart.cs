@@ -9,7 +9,7 @@ namespace Cartwright.Cli.Tests.Mutations;
 internal sealed record SoundCart(string Manifest, IReadOnlyDictionary<string, byte[]> Programs)
 {
     public static IReadOnlyList<SoundCart> All { get; } =
-        [.. new[] { "build/gb", "build/inline-board", "build/md", "build/nes", "build/snes", "build/two-programs" }.Select(Of)];
+        [.. new[] { "build/gb", "build/inline-board", "build/md", "build/md-inline-board", "build/nes", "build/snes", "build/two-programs" }.Select(Of)];
 
     private static SoundCart Of(string name)
     {
