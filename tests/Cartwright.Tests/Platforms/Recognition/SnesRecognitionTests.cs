@@ -113,16 +113,33 @@ public sealed class SnesRecognitionTests
         Assert.Null(Ranked.By("snes", image));
     }
 
-    // Two headers of equal points: an odd number of 32 KiB cannot be banks of 64 KiB.
-    [Fact]
-    public void A_tie_goes_to_the_mapping_whose_banks_fit()
+    // Two headers of equal points, both sums right: an odd number of 32 KiB cannot be banks of 64 KiB.
+    [Theory]
+    [InlineData("lorom", 96 * Kib)]
+    [InlineData("exhirom", 128 * Kib)]
+    public void A_tie_goes_to_the_mapping_whose_banks_fit(string name, int rest)
     {
-        var image = Image(SnesMapping.Exlorom, (4 * Mib) + (96 * Kib));
-        Copy(image, SnesMapping.Exlorom, SnesMapping.Hirom, mode: 0x21);
-        StoreSum(image, SnesMapping.Exlorom);
+        var image = Image(SnesMapping.Exhirom, (4 * Mib) + rest);
+        Copy(image, SnesMapping.Exhirom, SnesMapping.Lorom, mode: 0x20);
+        Assert.Equal((name, Clean), (Ranked.Decided("snes", image).Variant, Ranked.Decided("snes", image).Score));
+    }
+
+    [Fact]
+    public void A_tie_goes_to_the_place_whose_sum_is_right()
+    {
+        var image = Image(SnesMapping.Hirom, 128 * Kib);
+        Copy(image, SnesMapping.Hirom, SnesMapping.Lorom, mode: 0x20);
+        // The sum's six points against opcode, country, title and RAM size.
+        image[SnesMapping.Lorom.Title + 0x1C] ^= 0xFF;
+        image[SnesMapping.Lorom.Title + 0x1E] ^= 0xFF;
+        image[0x8000] = 0xFF;
+        image[SnesMapping.Hirom.Title + 0x18] = 0xFF;
+        image[SnesMapping.Hirom.Title + 0x19] = 0xFF;
         StoreSum(image, SnesMapping.Hirom);
-        StoreSum(image, SnesMapping.Exlorom);
-        Assert.Equal("exlorom", Ranked.Decided("snes", image).Variant);
+        var claim = Ranked.Decided("snes", image);
+        Assert.Equal(("hirom", Clean - 6), (claim.Variant, claim.Score));
+        StoreSum(image, SnesMapping.Lorom);
+        Assert.Equal("lorom", Ranked.Decided("snes", image).Variant);
     }
 
     // The copy some ROMs of this kind have for readers who look there only (from memory).
@@ -131,9 +148,6 @@ public sealed class SnesRecognitionTests
     {
         var image = Image(SnesMapping.Exlorom, 5 * Mib);
         Copy(image, SnesMapping.Exlorom, SnesMapping.Lorom, mode: 0x30);
-        image[0] = 0x78;
-        // Either pair adds the same to the sum as the other's stand-in.
-        StoreSum(image, SnesMapping.Exlorom);
         Assert.Equal("exlorom", Ranked.Decided("snes", image).Variant);
     }
 
@@ -157,15 +171,18 @@ public sealed class SnesRecognitionTests
         Assert.Equal((ImageOrder.UpperLowerHalves, 0x200), (prefixed.Order, prefixed.PrefixLength));
     }
 
-    // A mode of HiROM at LoROM's place is not enough: the header must be better once the banks are put together.
+    // A header of HiROM at LoROM's place is not enough: it must be better, once the banks are put together, than the one in place.
     [Fact]
-    public void A_byte_like_a_mode_takes_nothing_apart()
+    public void A_second_header_takes_nothing_apart()
     {
         var image = Image(SnesMapping.Hirom, 128 * Kib);
-        image[0x7FD5] = 0x21;
+        Copy(image, SnesMapping.Hirom, SnesMapping.Lorom, mode: 0x21);
+        image.AsSpan(0x7FDC, 4).Clear();
         StoreSum(image, SnesMapping.Hirom);
         var claim = Ranked.Decided("snes", image);
         Assert.Equal((ImageOrder.Console, "hirom", Clean), (claim.Order, claim.Variant, claim.Score));
+        image.AsSpan(0xFFC0, 0x40).Clear();
+        Assert.Equal(ImageOrder.UpperLowerHalves, Ranked.Decided("snes", image).Order);
     }
 
     [Fact]
@@ -174,7 +191,7 @@ public sealed class SnesRecognitionTests
 
     private static byte[] Image(SnesMapping mapping, int length)
     {
-        var image = new byte[length];
+        var image = TestBytes.L(length);
         SnesBench.Bank(mapping).CopyTo(image, mapping.Start);
         var title = image.AsSpan(mapping.Title);
         "LANTERN TIDE         "u8.CopyTo(title);
@@ -189,6 +206,9 @@ public sealed class SnesRecognitionTests
         image.AsSpan(from.Title, 0x40).CopyTo(image.AsSpan(to.Title));
         image[to.Title + 0x15] = mode;
         image[to.Offset(0x8000)] = 0x78;
+        // Any pair that belongs together adds the same to the sum, so that both can be right.
+        StoreSum(image, from);
+        StoreSum(image, to);
     }
 
     // The rule of the sum in its plainest form: every address of the completed image, one by one.
