@@ -24,6 +24,7 @@ public static class PlatformPage
         WriteOptions(page, platform);
         WriteRegions(page, platform);
         HeaderPart.Write(page, platform);
+        page.Section("How it is recognised", platform.Facts.Recognition);
         page.Section("Save memory", platform.Facts.Saves);
         page.Section("What commonly goes wrong", platform.Facts.Traps);
         page.Section("Where sources disagree", platform.Facts.Disputes);

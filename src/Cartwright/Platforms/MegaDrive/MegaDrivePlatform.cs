@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Manifests;
@@ -77,6 +78,12 @@ public sealed class MegaDrivePlatform : Platform
         RangeChecks.Check(view, log);
         SaveChecks.Check(view, log);
     }
+
+    /// <summary>The layout an image shows: pages where it says so or is larger than the console's window.</summary>
+    /// <param name="systemType">The header's system type.</param>
+    /// <param name="length">The image's length in bytes.</param>
+    internal static string VariantOf(ReadOnlySpan<byte> systemType, long length) =>
+        length > MegaDriveAddresses.WindowEnd || Encoding.ASCII.GetString(systemType).Trim() == MegaDriveHeader.BankSystem ? Paged : Linear;
 
     private static PlatformLayout Make(string variant, SizeRule sizes, string system, bool pages) => new(variant,
         [new RegionRule(MegaDriveHeader.Region, sizes, "vectors, header, program and data")],

@@ -45,7 +45,8 @@ public sealed class SwanPlatform : Platform
         var footer = file[^SwanHeader.Length..];
         var fits = SwanJump.Target(footer) is { } target && SwanJump.IsInside(target, file.Length)
             && (footer[5] & 0x0F) == 0 && footer[7] <= 1 && footer[0x0A] <= 0x0B && footer[0x0D] <= 1;
-        var right = ByteSum.Sum16(file[..^2]) == (footer[^2] | (footer[^1] << 8));
+        // The sum takes the whole file: not where the footer has said no.
+        var right = fits && ByteSum.Sum16(file[..^2]) == (footer[^2] | (footer[^1] << 8));
         return !fits ? null
             : right ? new RecognitionClaim(Certainty.Exact, "a footer with a jump into the ROM, and its checksum is right")
             : new RecognitionClaim(Certainty.Structural, "a footer with a jump into the ROM; its checksum is not right, which is common");

@@ -1,134 +1,87 @@
-using System.Collections.Immutable;
 using Cartwright.Ordering;
 using Cartwright.Platforms;
 using Xunit;
 
 namespace Cartwright.Tests.Platforms.Recognition;
 
-/// <summary>Each platform knows its own images, in every order they are found in, and nothing else.</summary>
+/// <summary>Each platform knows its own images, in every order they are found in, and no others.</summary>
 public sealed class RecognitionTests
 {
-    private static readonly Recogniser Recogniser = new(PlatformCatalog.BuiltIn);
-    private static readonly Dictionary<string, (string Platform, byte[] File)> Built = BuildAll();
+    public static TheoryData<string> Examples => [.. ExampleCart.All.Values.Where(cart => cart.IsRecognised).Select(cart => cart.Name)];
 
-    public static TheoryData<string> Examples => [.. Built.Keys.Order(StringComparer.Ordinal)];
+    [Fact]
+    public void There_are_examples_of_the_first_platforms() =>
+        Assert.Superset(new HashSet<string> { "gb", "md", "nes", "snes" }, ExampleCart.All.Values.Where(cart => cart.IsRecognised).Select(cart => cart.Platform.Facts.Id).ToHashSet());
 
     [Theory]
     [MemberData(nameof(Examples))]
     public void An_example_is_recognised_as_its_own_platform_and_no_other(string name)
     {
-        var ranked = Recogniser.Rank(Built[name].File);
-        Assert.Equal(Built[name].Platform, Recogniser.Decide(ranked)?.Platform.Facts.Id);
-        Assert.All(ranked.Skip(1), other => Assert.Equal(Certainty.Candidate, other.Claim.Certainty));
+        var cart = ExampleCart.All[name];
+        var claim = Ranked.Decided(cart.Platform.Facts.Id, cart.File);
+        Assert.Equal(ImageOrder.Console, claim.Order);
+        Assert.Equal(cart.Cart.Headers.Sum(header => header.Container.IsDefaultOrEmpty ? 0 : header.Container.Length), claim.PrefixLength);
+        Assert.True(claim.Variant is null || claim.Variant == cart.Cart.Layout.Variant, $"{claim.Variant}, not {cart.Cart.Layout.Variant}");
+        Assert.All(Ranked.Of(cart.File).Skip(1), other => Assert.Equal(Certainty.Candidate, other.Claim.Certainty));
     }
 
     [Theory]
+    [InlineData("lantern-tide-gb", "gb")]
+    [InlineData("lantern-tide-md", "linear")]
+    [InlineData("lantern-tide-nes", "nes2")]
+    [InlineData("lantern-tide-snes", "lorom")]
+    public void The_layout_is_told_where_the_bytes_show_it(string name, string variant) =>
+        Assert.Equal(variant, Ranked.Decided(ExampleCart.All[name].Platform.Facts.Id, ExampleCart.All[name].File).Variant);
+
+    [Theory]
     [InlineData("lantern-tide-gb", ImageOrder.ByteSwapped, 0)]
+    [InlineData("lantern-tide-gb", ImageOrder.ByteSwapped, 0x200)]
     [InlineData("lantern-tide-gb", ImageOrder.Console, 0x200)]
     [InlineData("lantern-tide-gba", ImageOrder.ByteSwapped, 0)]
     [InlineData("lantern-tide-md", ImageOrder.ByteSwapped, 0)]
+    [InlineData("lantern-tide-md", ImageOrder.ByteSwapped, 0x200)]
     [InlineData("lantern-tide-md", ImageOrder.Console, 0x200)]
     [InlineData("lantern-tide-md", ImageOrder.OddEvenBlocks, 0x200)]
     [InlineData("lantern-tide-md", ImageOrder.EvenOddBlocks, 0x200)]
+    [InlineData("lantern-tide-md", ImageOrder.OddEvenBlocks, 0)]
     [InlineData("lantern-tide-md", ImageOrder.OddEvenHalves, 0)]
     [InlineData("lantern-tide-snes", ImageOrder.Console, 0x200)]
     [InlineData("lantern-tide-sms", ImageOrder.Console, 0x200)]
     public void Other_orders_and_prefixes_are_found(string name, ImageOrder order, int prefix)
     {
-        var (platform, image) = Built[name];
-        var file = new byte[prefix + image.Length];
-        ImageOrders.FromConsole(order, image, file.AsSpan(prefix));
-        var best = Recogniser.Decide(Recogniser.Rank(file));
-        Assert.NotNull(best);
-        Assert.Equal((platform, order, prefix), (best.Platform.Facts.Id, best.Claim.Order, best.Claim.PrefixLength));
+        var cart = ExampleCart.All[name];
+        var file = Ranked.Arranged(cart.File, order, new byte[prefix]);
+        var claim = Ranked.Decided(cart.Platform.Facts.Id, file);
+        Assert.Equal((order, prefix), (claim.Order, claim.PrefixLength));
+        var console = new byte[cart.File.Length];
+        ImageOrders.ToConsole(claim.Order, file.AsSpan(claim.PrefixLength), console);
+        Assert.Equal(cart.File, console);
     }
 
-    // fullsnes: a HiROM image whose halves were taken apart shows its header at the LoROM place with a HiROM mode.
+    // Over-read or cut files: nothing may break, and whatever is claimed must be something to act on.
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public void Interleaved_HiROM_is_told_from_LoROM(bool isSummed)
+    [MemberData(nameof(Examples))]
+    public void Files_cut_anywhere_break_nothing(string name)
     {
-        var program = TestBytes.L(256 << 10);
-        program.AsSpan(0xFFB0, 0x50).Clear();
-        program.AsSpan(0xFFE0, 0x20).Fill(0x80);
-        program[0x8080] = 0x78;
-        var bench = new RomBench(PlatformCatalog.BuiltIn.Find("snes")!).Program("rom", 0, program).Header("mapping", "hirom");
-        var image = bench.TryAssemble()!.Bytes("rom").ToArray();
-        if (!isSummed)
-            image.AsSpan(0xFFDC, 4).Clear();
+        var file = ExampleCart.All[name].File;
+        for (var length = 0; length <= Math.Min(0x420, file.Length); length++)
+            Ranked.Of(file.AsSpan(0, length));
 
-        Assert.Equal("hirom", Recogniser.Decide(Recogniser.Rank(image))!.Claim.Variant);
-        var file = new byte[image.Length];
-        ImageOrders.FromConsole(ImageOrder.UpperLowerHalves, image, file);
-        var best = Recogniser.Decide(Recogniser.Rank(file))!;
-        Assert.Equal(("snes", ImageOrder.UpperLowerHalves, "hirom"), (best.Platform.Facts.Id, best.Claim.Order, best.Claim.Variant));
-    }
-
-    [Fact]
-    public void One_chip_of_two_asks_for_the_other()
-    {
-        var even = new byte[Built["lantern-tide-md"].File.Length / 2];
-        Lanes.Split(Built["lantern-tide-md"].File, 0, 2, even);
-        var claim = Assert.Single(Recogniser.Rank(even)).Claim;
-        Assert.Equal(Certainty.Candidate, claim.Certainty);
-        Assert.Contains("the other is needed", claim.Reason, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void PRG_without_its_container_is_a_candidate()
-    {
-        var file = Built["lantern-tide-nes"].File;
-        Assert.Contains(Recogniser.Rank(file.AsSpan(16, 16 << 10)), row => row is { Platform.Facts.Id: "nes", Claim.Certainty: Certainty.Candidate });
-    }
-
-    [Fact]
-    public void Short_and_blank_files_match_nothing()
-    {
-        for (var length = 0; length <= 0x60; length++)
+        foreach (var border in (int[])[0x2000, 0x4000, 0x7FB0, 0x8000, 0x8200, 0x10000, 0x10200, file.Length])
         {
-            Assert.Empty(Recogniser.Rank(new byte[length]));
-            Assert.Empty(Recogniser.Rank(TestBytes.All(0xFF, length)));
-        }
-
-        foreach (var size in (int[])[0x2000, 0x8000, 0x8200, 0x20000, 0x100000])
-        {
-            Assert.Empty(Recogniser.Rank(new byte[size]));
-            Assert.Empty(Recogniser.Rank(TestBytes.All(0xFF, size)));
-            // A beginning of other data and a blank tail.
-            Assert.DoesNotContain(Recogniser.Rank([.. TestBytes.L(0x100), .. new byte[size - 0x100]]), row => row.Claim.Certainty > Certainty.Candidate);
+            for (var length = border - 3; length <= border + 3; length++)
+                Ranked.Of(file.AsSpan(0, Math.Clamp(length, 0, file.Length)));
         }
     }
 
     [Fact]
-    public void Nothing_sure_is_said_of_random_data()
+    public void Swapped_images_of_odd_length_are_found()
     {
-        var random = new Random(20261125);
-        var candidates = 0;
-        const int Blocks = 6000;
-        for (var i = 0; i < Blocks; i++)
+        foreach (var name in (string[])["lantern-tide-gb", "lantern-tide-md"])
         {
-            var block = new byte[random.Next(1, 65) << 10];
-            random.NextBytes(block);
-            var ranked = Recogniser.Rank(block);
-            Assert.DoesNotContain(ranked, row => row.Claim.Certainty > Certainty.Candidate);
-            candidates += ranked.IsEmpty ? 0 : 1;
+            var cart = ExampleCart.All[name];
+            Assert.Equal(ImageOrder.ByteSwapped, Ranked.Decided(cart.Platform.Facts.Id, Ranked.Arranged(cart.File, ImageOrder.ByteSwapped).AsSpan()[..^1]).Order);
         }
-
-        // Bare PRG has no mark: its vectors fit about one random block in a hundred.
-        Assert.InRange(candidates, 0, Blocks / 50);
-    }
-
-    [Fact]
-    public void Nothing_sure_is_said_of_ordinary_files()
-    {
-        string[] folders = ["/usr/bin", "/usr/lib/x86_64-linux-gnu", "/usr/share/doc", "/usr/share/perl"];
-        var files = folders.Where(Directory.Exists)
-            .SelectMany(folder => Directory.EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }).Order(StringComparer.Ordinal).Take(600))
-            .Where(file => new FileInfo(file).Length < 1 << 20)
-            .ToImmutableArray();
-        Assert.SkipWhen(files.Length < 100, "There are too few ordinary files on this system.");
-        Assert.All(files, file => Assert.DoesNotContain(Recogniser.Rank(File.ReadAllBytes(file)), row => row.Claim.Certainty > Certainty.Candidate));
     }
 
     // Several claims of one certainty decide nothing.
@@ -142,10 +95,15 @@ public sealed class RecognitionTests
         Assert.Same(gb, Recogniser.Decide([gb, md with { Claim = md.Claim with { Certainty = Certainty.Structural } }]));
     }
 
-    private static Dictionary<string, (string Platform, byte[] File)> BuildAll() =>
-        Directory.EnumerateFiles(Path.Combine(Approved.Root, "examples"), "cart.json", SearchOption.AllDirectories)
-            .Select(static manifest => CartBuilder.Default.Build(new BuildRequest(manifest)))
-            .ToDictionary(
-                static build => build.Manifest!.Cart.Name.Text,
-                static build => (build.Platform!.Facts.Id, (byte[])[.. build.Files[0].Parts.SelectMany(static part => part.ToArray())]));
+    // Two images in one file: each platform sees its own, and nothing is decided.
+    [Fact]
+    public void A_file_that_is_two_things_is_left_undecided()
+    {
+        var file = new byte[0x8000];
+        ExampleCart.All["lantern-tide-gb"].File.AsSpan(0, 0x8000).CopyTo(file);
+        "NES\x1A\x01"u8.CopyTo(file);
+        var ranked = Ranked.Of(file);
+        Assert.Equal(["gb", "nes"], ranked.Where(row => row.Claim.Certainty == Certainty.Exact).Select(row => row.Platform.Facts.Id));
+        Assert.Null(Recogniser.Decide(ranked));
+    }
 }
