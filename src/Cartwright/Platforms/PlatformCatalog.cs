@@ -24,6 +24,7 @@ public sealed class PlatformCatalog
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
         Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
+        Row(Nintendo64.N64Facts.Facts, static () => new Nintendo64.N64Platform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
         Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
         Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
