@@ -44,7 +44,7 @@ internal sealed class N64Checks(CartView cart, ImmutableArray<BootChip> chips, F
     {
         var region = cart.Rom[N64Header.Region]!;
         var bytes = Rom[Math.Min(BootCode.Start, Rom.Length)..Math.Min(BootCode.End, Rom.Length)];
-        if (bytes.Length < BootCode.Length || region.CoveringSegment(BootCode.Start, BootCode.Length) is null || !bytes.ContainsAnyExcept((byte)0) || !bytes.ContainsAnyExcept(region.Fill))
+        if (bytes.Length < BootCode.Length || !bytes.ContainsAnyExcept((byte)0) || !bytes.ContainsAnyExcept(region.Fill))
         {
             log.Add(N64Findings.NoBootCode, cart.Place("programs"), "There is nothing at 0x000040-0x000FFF.");
             return null;

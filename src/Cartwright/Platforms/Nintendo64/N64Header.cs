@@ -56,7 +56,7 @@ public static class N64Header
 
     private static ImmutableArray<HeaderField> Start(BootChip? chip) =>
     [
-        Number("clockRate", 0x04, 4, 8, "Clock in Hz, its last four bits not read; below 0x10 the usual one.") with { Default = chip is null ? "0x00000000" : "0x0000000F" },
+        Number("clockRate", 0x04, 4, 8, "Clock in Hz, its last four bits not read; below 0x10 the usual 62500000.") with { Default = chip is null ? "0x00000000" : "0x0000000F" },
         new("entry", EntryAt, 4, new NumberCodec(new BytesPlacement(4, ByteOrder.BigEndian), new EntryAddress(chip?.EntryShift ?? 0)), EntryMeaning(chip), Boot)
         {
             Required = chip is { FixedEntry: null },

@@ -21,7 +21,7 @@ public sealed class N64Platform : Platform
     {
     }
 
-    /// <summary>The platform with other lock chips, for tests: nobody can make a boot code for the real ones.</summary>
+    /// <summary>The platform with other lock chips, for tests: no invented boot code meets the values of the real ones.</summary>
     /// <param name="chips">The chips there are.</param>
     internal N64Platform(ImmutableArray<BootChip> chips)
     {
@@ -49,6 +49,16 @@ public sealed class N64Platform : Platform
         return word == Recognised
             ? Named(BootChips.Usual.Name) with { Variant = Recognised }
             : Named(_chips.FirstOrDefault(chip => chip.Is(word))?.Name ?? word) with { Variant = word };
+    }
+
+    /// <inheritdoc/>
+    public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log)
+    {
+        // Sizes and check words follow from the boot code, so that without one all else is noise.
+        if (!segments.IsEmpty && !segments.Any(static segment => segment.Offset < BootCode.End && segment.End > BootCode.Start))
+        {
+            log.Add(N64Findings.NoBootCode, segments[0].Place, "No program covers 0x000040-0x000FFF.");
+        }
     }
 
     /// <summary>Finds the layout by the boot code, where the manifest does not state the chip.</summary>

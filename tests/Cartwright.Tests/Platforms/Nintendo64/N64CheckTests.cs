@@ -22,6 +22,7 @@ public sealed class N64CheckTests
         var bench = new RomBench(new N64Platform()).Program("rom", 0x1000, TestBytes.L(0x100)).Header("entry", "0x80000400");
         Only("CW4270", bench);
         Assert.Contains("bootCode", Assert.Single(bench.Log.ToSorted()).Rule.Remedy, StringComparison.Ordinal);
+        Only("CW4270", new RomBench(new N64Platform()).Program("rom", 0x1000, TestBytes.L(0x100)).Size("rom", 0x10000));
         Only("CW4270", new RomBench(new N64Platform()).Program("rom", 0, new byte[0x2000]).Header("entry", "0x80000400"));
     }
 
