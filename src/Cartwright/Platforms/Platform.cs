@@ -25,6 +25,11 @@ public abstract class Platform
     /// <param name="settings">The manifest's <c>header</c>. Values that are no words of an option have been reported already: take the default.</param>
     public abstract PlatformLayout Layout(HeaderSettings settings);
 
+    /// <summary>Settles what only the programs' bytes decide; the layout as it is, for most.</summary>
+    /// <param name="layout">The layout for the settings.</param>
+    /// <param name="segments">The programs' bytes at their places.</param>
+    public virtual PlatformLayout Settle(PlatformLayout layout, ImmutableArray<PlacedSegment> segments) => layout;
+
     /// <summary>Ending of the exchange file, without the dot.</summary>
     /// <param name="cart">The finished ROM.</param>
     public abstract string Extension(CartView cart);

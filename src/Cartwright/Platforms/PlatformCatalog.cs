@@ -26,11 +26,13 @@ public sealed class PlatformCatalog
         Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Msx.MsxFacts.Facts, static () => new Msx.MsxPlatform()),
+        Row(Nintendo64.N64Facts.Facts, static () => new Nintendo64.N64Platform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
         Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
         Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
         Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
+        Row(VirtualBoy.VirtualBoyFacts.Facts, static () => new VirtualBoy.VirtualBoyPlatform()),
         Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
 

@@ -33,6 +33,7 @@ public static class RomAssembler
             return null;
         }
 
+        layout = platform.Settle(layout, request.Segments);
         var regions = layout.Regions
             .Select(rule => RegionBuilder.Build(rule, request.Regions.GetValueOrDefault(rule.Name), InRegion(request, rule), request.Place("programs"), log))
             .OfType<RegionImage>()
