@@ -8,6 +8,9 @@ namespace Cartwright.Headers;
 /// <param name="form">How it is written for people.</param>
 public sealed class NumberCodec(FieldPlacement placement, ValueText form) : FieldCodec
 {
+    /// <summary>True where all ones is a value that programs hold on purpose, and not what is left of a chip's erased state.</summary>
+    public bool OnesAreSaid { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<NamedValue> Names => form.Names;
 
@@ -39,6 +42,10 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
 
     /// <inheritdoc/>
     public override bool IsRaw(string text) => form.IsRaw(text);
+
+    /// <inheritdoc/>
+    public override bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
+        base.IsBlank(field, fill) && !(OnesAreSaid && placement.Read(field) == placement.Largest);
 
     /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);

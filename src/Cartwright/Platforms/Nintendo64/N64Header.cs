@@ -84,7 +84,7 @@ public static class N64Header
 
     private static ImmutableArray<HeaderField> Extended =>
     [
-        .. Enumerable.Range(0, 4).Select(static port => Coded($"controller{port + 1}", 0x34 + port, N64Values.Controllers, $"What port {port + 1} should hold.", "pad") with { When = IsExtended }),
+        .. Enumerable.Range(0, 4).Select(Controller),
         new("reserved38", 0x38, 3, new BytesCodec(3), "Not used.", Source) { Default = "000000", When = IsExtended },
         Flags("realTimeClock", 0, 1, NamedValues.Truth, "Whether the cartridge has a clock.", "false"),
         Flags("regionFree", 1, 1, NamedValues.Truth, "Whether the game runs on consoles of any region.", "false"),
@@ -120,6 +120,13 @@ public static class N64Header
 
     private static HeaderField Flags(string name, int low, int bits, ValueText form, string meaning, string usual) =>
         new(name, 0x3F, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, low, bits)), form), meaning, Source) { Default = usual, When = IsExtended };
+
+    private static HeaderField Controller(int port) =>
+        new($"controller{port + 1}", 0x34 + port, 1, new NumberCodec(BytesPlacement.Byte, N64Values.Controllers) { OnesAreSaid = true }, $"What port {port + 1} should hold.", Source)
+        {
+            Default = "pad",
+            When = IsExtended,
+        };
 
     private static HeaderField Coded(string name, int offset, NamedValues words, string meaning, string usual) =>
         new(name, offset, 1, new NumberCodec(BytesPlacement.Byte, words), meaning, Source) { Default = usual };

@@ -6,6 +6,7 @@ using Cartwright.Images;
 using Cartwright.Manifests;
 using Cartwright.Ordering;
 using Cartwright.Platforms;
+using Cartwright.Platforms.ColecoVision;
 using Cartwright.Roms;
 using Xunit;
 
@@ -117,7 +118,8 @@ public sealed class ExampleCartTests
 
     private static void TakeOut(HeaderImage header, byte[] program)
     {
-        foreach (var entry in header.Entries)
+        // A title screen's text ends where the program goes on, so that without it nobody could say where that is.
+        foreach (var entry in header.Entries.Where(entry => entry.Field.Codec is not TitleScreenCodec))
         {
             var mask = new byte[entry.Field.Length];
             entry.Field.Codec.Mask(mask);
