@@ -4,6 +4,7 @@
         .module lantern
         .include "hardware.inc"
 
+BORDER  = 16                    ; the first colour of the second half
 STACK   = 0xDFF0                ; below the copies of the mapper's registers
 TITLE_ROW    = 8
 TITLE_COLUMN = 10
@@ -47,7 +48,7 @@ start:
         ld      a, #(REGISTER | 1)
         out     (VDP_CONTROL), a
 
-; One colour changes with the button, written in the vertical blank.
+; The sky changes with the button, written in the vertical blank.
 frame:
         call    wait_for_blank
         ld      hl, #night
@@ -57,6 +58,10 @@ frame:
         ld      hl, #dawn
 show:
         ld      a, #0
+        ld      b, #1
+        call    write_colours
+        dec     hl              ; the border like the sky
+        ld      a, #BORDER
         ld      b, #1
         call    write_colours
         jr      frame
