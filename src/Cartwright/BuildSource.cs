@@ -34,7 +34,7 @@ internal sealed class BuildSource(BuildRequest request)
         return ManifestReader.Read(path, text, request.Overrides, log);
     }
 
-    public BuildInput ManifestInput(CartManifest manifest) => new(Path.GetFileName(manifest.File), null, FileDigest.Of(_manifest), []);
+    public BuildInput ManifestInput(CartManifest manifest) => new(Path.GetFileName(manifest.File), null, _manifest, []);
 
     /// <summary>Where the user named the output folder.</summary>
     public SourcePlace OutputPlace(CartManifest manifest) => request.OutputFolder is { Length: > 0 } ? new SourcePlace("--out") : manifest.Images.FolderPlace;
@@ -78,7 +78,7 @@ internal sealed class BuildSource(BuildRequest request)
             return null;
         }
 
-        return new BuildInput(entry.ShownName, ManifestWords.Word(program.Format), FileDigest.Of(bytes), placer.Place(entry, program));
+        return new BuildInput(entry.ShownName, ManifestWords.Word(program.Format), bytes, placer.Place(entry, program));
     }
 
     // Only a raw binary is in an order at all: the other formats say where each byte goes.
