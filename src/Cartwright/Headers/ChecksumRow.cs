@@ -19,8 +19,27 @@ public sealed record ChecksumRow(string Name, int Offset, int Length, ByteOrder 
     /// <summary>The checksums this one covers, which must be stored before it is computed.</summary>
     public ImmutableArray<string> Covers { get; init; } = [];
 
+    /// <summary>Other functions programs are known to store the value of. A value that one of them explains may be meant.</summary>
+    public ImmutableArray<OtherChecksum> Others { get; init; } = [];
+
     /// <summary>How the number lies in its bytes.</summary>
     public BytesPlacement Placement => new(Length, Order);
+
+    /// <summary>The other rule, in words, that gives a stored value; null when none does.</summary>
+    /// <param name="region">The bytes of the region.</param>
+    /// <param name="stored">The value the image holds.</param>
+    public string? Explain(ReadOnlySpan<byte> region, ulong stored)
+    {
+        foreach (var other in Others)
+        {
+            if (other.Compute(region) == stored)
+            {
+                return other.Rule;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Writes a value as the field holds it: <c>0xA89B</c>.</summary>
     /// <param name="value">The value.</param>

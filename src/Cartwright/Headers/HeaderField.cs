@@ -18,6 +18,9 @@ public sealed record HeaderField(string Name, int Offset, int Length, FieldCodec
     /// <summary>Works the value out from what is known of the cart; null, or a null result, when it cannot be.</summary>
     public Func<HeaderContext, string?>? WorkOut { get; init; }
 
+    /// <summary>True when only the image's own bytes decide what is right, so that a wrong value of an existing image may be put right unasked: a size code, a fixed mark. Nothing an author may mean.</summary>
+    public bool Mended { get; init; }
+
     /// <summary>The key of the manifest's <c>cart</c> that gives the value; null for other fields.</summary>
     public CartKey? FromCart { get; init; }
 

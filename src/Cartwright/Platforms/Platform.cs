@@ -65,6 +65,27 @@ public abstract class Platform
     /// <returns>Null when nothing speaks for it.</returns>
     public virtual RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => null;
 
+    /// <summary>Where containers and regions lie in an exchange file: the way back from <see cref="Exchange"/>.</summary>
+    /// <param name="file">The whole file.</param>
+    /// <param name="claim">What <see cref="Recognise"/> says of it.</param>
+    /// <param name="layout">The layout the claim leads to.</param>
+    /// <returns>The containers first, in the order of the layout's headers; what no part covers belongs to no cart.</returns>
+    public virtual ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout)
+    {
+        var lengths = layout.Headers.Where(static header => header.Region is null).Select(static header => header.Length).ToList();
+        var start = claim.PrefixLength;
+        var at = start - lengths.Sum();
+        var parts = ImmutableArray.CreateBuilder<ImagePart>();
+        foreach (var length in at < 0 ? [] : lengths)
+        {
+            parts.Add(new ImagePart(null, 0, at, length));
+            at += length;
+        }
+
+        parts.Add(new ImagePart(layout.Regions[0].Name, 0, start, file.Length - start));
+        return parts.ToImmutable();
+    }
+
     /// <summary>The word of the option of a name; null when there is no such option.</summary>
     /// <param name="settings">The manifest's <c>header</c>.</param>
     /// <param name="name">The option's name.</param>
