@@ -32,6 +32,7 @@ public sealed class PlatformCatalog
         Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
         Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
+        Row(Vectrex.VectrexFacts.Facts, static () => new Vectrex.VectrexPlatform()),
         Row(VirtualBoy.VirtualBoyFacts.Facts, static () => new VirtualBoy.VirtualBoyPlatform()),
         Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
