@@ -20,7 +20,7 @@ public sealed class PlatformCatalog
     /// <summary>The platforms built in, in order of id.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
-        Row(Sega32X.Sega32XFacts.Facts, static () => new Sega32X.Sega32XPlatform()),
+        Row(MegaDrive.Sega32XFacts.Facts, static () => new MegaDrive.Sega32XPlatform()),
         Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),

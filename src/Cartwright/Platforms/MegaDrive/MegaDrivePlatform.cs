@@ -70,7 +70,7 @@ public sealed class MegaDrivePlatform : Platform
     public override void Check(CartView cart, FindingLog log) => CheckAll(cart, log);
 
     /// <summary>All checks of this platform, which hold for consoles built upon it as well.</summary>
-    /// <param name="cart">The finished ROM, its header the first of all.</param>
+    /// <param name="cart">The finished ROM.</param>
     /// <param name="log">Receives what is wrong.</param>
     internal static void CheckAll(CartView cart, FindingLog log)
     {

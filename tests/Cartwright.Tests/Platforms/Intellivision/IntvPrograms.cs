@@ -6,7 +6,7 @@ namespace Cartwright.Tests.Platforms.Intellivision;
 /// <summary>Programs for the tests: noise of 10 bits a word behind a header with the title TEST of 2014.</summary>
 internal static class IntvPrograms
 {
-    // Words and default values as in two public homebrew images: 0072 is 2014.
+    // The usual words, seen in images; 0072 is 2014.
     public const string Block = "000D0050" + "000D0050" + "001A0050" + "000D0050" + "000F0050" + "00140050" + "03C0" + "0000" + "0000" + "00010001000100010001";
 
     public const string Title = "0072" + "0054004500530054" + "0000";

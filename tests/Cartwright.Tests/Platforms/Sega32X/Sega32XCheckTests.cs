@@ -1,6 +1,5 @@
 using Cartwright.Platforms;
 using Cartwright.Platforms.MegaDrive;
-using Cartwright.Platforms.Sega32X;
 using Cartwright.Roms;
 using Cartwright.Tests.Oracles;
 using Xunit;
@@ -18,8 +17,8 @@ public sealed class Sega32XCheckTests
         Assert.Empty(bench.Log.ToSorted());
         Assert.Equal("SEGA 32X        "u8, cart.Bytes("rom").Slice(0x100, 16));
         Assert.Equal("0x0001FFFF", cart["romEnd"]);
-        Assert.Equal(MegaDriveChecksum.Compute(cart.Bytes("rom")), cart.Headers[0].Checksums[0].Stored);
-        Assert.True(cart.Headers[0].Checksums[0].Right);
+        Assert.Equal(MegaDriveChecksum.Compute(cart.Bytes("rom")), cart.Headers[1].Checksums[0].Stored);
+        Assert.True(cart.Headers[1].Checksums[0].Right);
         Assert.Equal(("MARS CHECK MODE", "0x00001000", "0x06000240"), (cart["moduleName"], cart["codeSource"], cart["masterStart"]));
     }
 
@@ -27,7 +26,7 @@ public sealed class Sega32XCheckTests
     public void The_rows_of_the_Mega_Drive_are_shared() =>
         Assert.Equal(
             new MegaDrivePlatform().Layouts[0].Headers[0].Fields.Select(field => (field.Name, field.Offset, field.Length, field.Codec.GetType())),
-            new Sega32XPlatform().Layouts[0].Headers[0].Fields.Select(field => (field.Name, field.Offset, field.Length, field.Codec.GetType())));
+            new Sega32XPlatform().Layouts[0].Headers[1].Fields.Select(field => (field.Name, field.Offset, field.Length, field.Codec.GetType())));
 
     [Theory]
     [InlineData(null)]
@@ -125,7 +124,10 @@ public sealed class Sega32XCheckTests
         program.AsSpan(0x3C0, 0x30).Clear();
         var bench = Sega32XPrograms.Bench(program).Header("moduleName", "MARS CHECK MODE").Header("codeSource", "0x1000").Header("codeLength", "0x2000")
             .Header("masterStart", "$06000240").Header("slaveStart", "$06000244").Header("masterVectors", "$06000000").Header("slaveVectors", "$06000120");
-        Assert.Equal(Sega32XPrograms.Program()[0x3C0..0x3F0], bench.Assemble().Rom()[0x3C0..0x3F0]);
+        var cart = bench.Assemble();
+        Assert.Equal(Sega32XPrograms.Program()[0x3C0..0x3F0], cart.Rom()[0x3C0..0x3F0]);
+        // The checksum covers what was just written.
+        Assert.Equal(MegaDriveChecksum.Compute(cart.Bytes("rom")), cart.Headers[1].Checksums[0].Stored);
         Assert.Empty(bench.Log.ToSorted());
     }
 

@@ -1,7 +1,7 @@
 using System.Buffers.Binary;
 using System.Text;
 using Cartwright.Platforms;
-using Cartwright.Platforms.Sega32X;
+using Cartwright.Platforms.MegaDrive;
 
 namespace Cartwright.Tests.Platforms.Sega32X;
 

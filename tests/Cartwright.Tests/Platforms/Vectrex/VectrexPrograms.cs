@@ -6,7 +6,7 @@ namespace Cartwright.Tests.Platforms.Vectrex;
 /// <summary>Programs for the tests: noise behind a header.</summary>
 internal static class VectrexPrograms
 {
-    // Worked bytes, the same in 19 public homebrew images' form: 1998, tune FD0D, F8 50 20 AA, TESTCART.
+    // A worked header: 1998, tune FD0D, F8 50 20 AA, TESTCART.
     public const string Header = "67204743452031393938" + "80" + "FD0D" + "F85020AA" + "5445535443415254" + "80" + "00";
 
     public const string Halves = "halves-from-upper";

@@ -1,8 +1,7 @@
 using System.Buffers.Binary;
 using System.Text;
-using Cartwright.Platforms.MegaDrive;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>Knows 32X images among those of the Mega Drive.</summary>
 internal static class Sega32XRecognition

@@ -1,8 +1,7 @@
 using System.Globalization;
-using Cartwright.Platforms.MegaDrive;
 using Cartwright.Roms;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>The ROM as the 68000 sees it without and with the adapter, and as the SH-2 processors do.</summary>
 internal sealed class Sega32XAddresses : AddressMap

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Manifests;
-using Cartwright.Platforms.MegaDrive;
 using Cartwright.Roms;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>The 32X, an adapter on the Mega Drive: the same cartridge, with a module header and a start-up block.</summary>
 public sealed class Sega32XPlatform : Platform
@@ -20,7 +19,8 @@ public sealed class Sega32XPlatform : Platform
 
     private static readonly PlatformLayout Only = new(Sega32XFacts.Facts.Id,
         [new RegionRule(MegaDriveHeader.Region, Sizes, "vectors, headers, start-up block, programs and data")],
-        [MegaDriveHeader.Table(SystemType), ModuleHeader.Table],
+        // The checksum covers the module header, so that is written first.
+        [ModuleHeader.Table, MegaDriveHeader.Table(SystemType)],
         new Sega32XAddresses())
     {
         Places =

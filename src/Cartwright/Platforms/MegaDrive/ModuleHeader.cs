@@ -1,7 +1,6 @@
 using Cartwright.Headers;
-using Cartwright.Platforms.MegaDrive;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>
 /// The module header at 0x3C0, which says what the SH-2 processors run. All of it is the program's own: a row without a value in the manifest leaves its

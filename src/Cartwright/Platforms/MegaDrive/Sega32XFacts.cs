@@ -1,6 +1,5 @@
-using Cartwright.Platforms.MegaDrive;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>What the page of the 32X says.</summary>
 internal static class Sega32XFacts

@@ -2,9 +2,8 @@ using System.Buffers.Binary;
 using System.Globalization;
 using Cartwright.Findings;
 using Cartwright.Manifests;
-using Cartwright.Platforms.MegaDrive;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>Checks of a 32X ROM beyond those of the Mega Drive.</summary>
 /// <param name="view">The ROM.</param>
@@ -121,5 +120,5 @@ internal sealed class Sega32XChecks(CartView view, FindingLog log)
 
     private uint Vector(int at) => BinaryPrimitives.ReadUInt32BigEndian(_cart.Bytes[at..]) & AddressLines;
 
-    private uint Module(string field) => BinaryPrimitives.ReadUInt32BigEndian(view.Headers[1].Entries.First(entry => entry.Field.Name == field).Raw.AsSpan());
+    private uint Module(string field) => BinaryPrimitives.ReadUInt32BigEndian(view.Headers.First(static header => header.Table.Anchor.Offset == ModuleHeader.Start).Entries.First(entry => entry.Field.Name == field).Raw.AsSpan());
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Cartwright.Findings;
 
-namespace Cartwright.Platforms.Sega32X;
+namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>What can be wrong with a 32X ROM besides what can be wrong with any of the Mega Drive.</summary>
 public static class Sega32XFindings
@@ -12,7 +12,7 @@ public static class Sega32XFindings
         "Add the block you have the right to use as a program with `\"as\": \"startUp\"`, or link it into the program at 0x3F0.");
 
     /// <summary>The start-up block has holes, or pieces of several programs.</summary>
-    public static readonly FindingRule StartUpBroken = new("CW4591", FindingSeverity.Warning, "Start-up block altered",
+    public static readonly FindingRule StartUpBroken = new("CW4591", FindingSeverity.Warning, "Start-up block not of one piece",
         "The block at 0x3F0-0x7FF is of one piece and fixed to the byte (from memory); it is kept here as the programs give it.",
         "Let one program give the whole block. A second copy with `\"as\": \"startUp\"` is compared with the first, and a difference is an error.");
 
