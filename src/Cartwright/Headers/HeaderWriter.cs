@@ -38,9 +38,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         {
             if (field.When?.Invoke(context) != false)
             {
-                var theirs = Held(region, start, field.Offset, before.AsSpan(field.Offset, field.Length), field.Codec);
                 var bytes = target.Slice(field.Offset, field.Length);
-                var origin = Settle(field, start, bytes, theirs);
+                var origin = Settle(field, region, start, bytes, before.AsSpan(field.Offset, field.Length));
                 var entry = new HeaderEntry(field, start + field.Offset, [.. bytes], field.Codec.Read(bytes), origin);
                 context.Set(field.Name, entry.Text);
                 entries.Add(entry);
@@ -88,8 +87,9 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         return covered;
     }
 
-    private EntryOrigin Settle(HeaderField field, int start, Span<byte> bytes, ReadOnlySpan<byte> theirs)
+    private EntryOrigin Settle(HeaderField field, RegionImage? region, int start, Span<byte> bytes, ReadOnlySpan<byte> before)
     {
+        var theirs = Held(region, start, field.Offset, before, field.Codec);
         var (value, origin) = Choose(field);
         if (value is null)
         {
@@ -115,6 +115,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             CompareWithTruth(field, value, ours, truth);
         }
 
+        // What lies behind a value that ends itself is the program's.
+        theirs = Held(region, start, field.Offset, before[..field.Codec.Reach(ours)], field.Codec);
         if (theirs.IsEmpty || Equal(field, ours, theirs))
         {
             ours.CopyTo(bytes);
@@ -123,7 +125,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
 
         var isWrong = truth is not null && !Equal(field, truth, theirs);
         // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
-        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place))
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, (field.Codec.Read(ours), field.Codec.Read(before)), isWrong, value.Place))
         {
             return EntryOrigin.Image;
         }
@@ -185,7 +187,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     {
         var mask = new byte[field.Length];
         field.Codec.Mask(mask);
-        for (var i = 0; i < mask.Length; i++)
+        for (var i = 0; i < theirs.Length; i++)
         {
             if (((ours[i] ^ theirs[i]) & mask[i]) != 0)
             {

@@ -6,7 +6,6 @@ using Cartwright.Images;
 using Cartwright.Manifests;
 using Cartwright.Ordering;
 using Cartwright.Platforms;
-using Cartwright.Platforms.ColecoVision;
 using Cartwright.Roms;
 using Xunit;
 
@@ -118,12 +117,11 @@ public sealed class ExampleCartTests
 
     private static void TakeOut(HeaderImage header, byte[] program)
     {
-        // A title screen's text ends where the program goes on, so that without it nobody could say where that is.
-        foreach (var entry in header.Entries.Where(entry => entry.Field.Codec is not TitleScreenCodec))
+        foreach (var entry in header.Entries)
         {
             var mask = new byte[entry.Field.Length];
             entry.Field.Codec.Mask(mask);
-            for (var i = 0; i < mask.Length; i++)
+            for (var i = 0; i < entry.Field.Codec.Reach(entry.Raw.AsSpan()); i++)
                 program[entry.Offset + i] &= (byte)~mask[i];
         }
 
