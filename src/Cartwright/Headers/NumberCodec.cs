@@ -6,7 +6,8 @@ namespace Cartwright.Headers;
 /// <summary>A field that holds a number.</summary>
 /// <param name="placement">How the number lies in the bytes.</param>
 /// <param name="form">How it is written for people.</param>
-public sealed class NumberCodec(FieldPlacement placement, ValueText form) : FieldCodec
+/// <param name="zeroCounts">True where zero in a program is a value somebody chose, so that nothing is written over it.</param>
+public sealed class NumberCodec(FieldPlacement placement, ValueText form, bool zeroCounts = false) : FieldCodec
 {
     /// <inheritdoc/>
     public override ImmutableArray<NamedValue> Names => form.Names;
@@ -39,6 +40,10 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
 
     /// <inheritdoc/>
     public override bool IsRaw(string text) => form.IsRaw(text);
+
+    /// <inheritdoc/>
+    public override bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
+        base.IsBlank(field, fill) && !(zeroCounts && fill != 0 && !field.ContainsAnyExcept((byte)0));
 
     /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);

@@ -20,6 +20,10 @@ public sealed class PlatformCatalog
     /// <summary>The platforms built in, in order of id.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
+        Row(Atari2600.Atari2600Facts.Facts, static () => new Atari2600.Atari2600Platform()),
+        Row(Atari8Bit.Atari5200Facts.Facts, static () => new Atari8Bit.Atari5200Platform()),
+        Row(Atari7800.Atari7800Facts.Facts, static () => new Atari7800.Atari7800Platform()),
+        Row(Atari8Bit.Atari8BitFacts.Facts, static () => new Atari8Bit.Atari8BitPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
