@@ -1,5 +1,5 @@
 #!/bin/sh
-# Assembles the programs of all four Lantern Tide carts.
+# Assembles the programs of all Lantern Tide carts.
 #
 #   ./rebuild.sh [OUTDIR]       without OUTDIR each cart's own out/ is filled;
 #                               with it, OUTDIR/lantern-tide-nes and so on
@@ -9,7 +9,8 @@ set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
 
-for cart in lantern-tide-nes lantern-tide-snes lantern-tide-gb lantern-tide-md; do
+for folder in "$here"/lantern-tide-*/; do
+    cart=$(basename -- "$folder")
     echo "$cart"
     if [ $# -gt 0 ]; then
         "$here/$cart/rebuild.sh" "$1/$cart"

@@ -26,7 +26,7 @@ internal static class BoardsVerb
             : BoardCatalog.All.Where(board => words.All(word => Matches(board, word))).ToList();
         if (found.Count == 0)
         {
-            errors.WriteLine($"cartwright: no board matches `{string.Join(' ', words)}`. {NearestName.Question(words[0], BoardCatalog.Ids)}");
+            errors.WriteLine(NotFound.Line("board", string.Join(' ', words), NearestName.Question(words[0], BoardCatalog.Ids), "boards"));
             return ExitCode.Refused;
         }
 

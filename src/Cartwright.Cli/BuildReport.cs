@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
@@ -69,7 +70,8 @@ internal static class BuildReport
 
                 json.WriteEndArray();
                 json.WritePropertyName("record");
-                json.WriteRawValue(result.Files[^1].File.Parts[0].Span);
+                using var record = JsonDocument.Parse(result.Files[^1].File.Parts[0]);
+                record.RootElement.WriteTo(json);
             }
 
             Json.WriteFindings(json, findings);

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
@@ -24,6 +25,8 @@ internal static class BuildVerb
                 result.AddError($"--set takes key=value, not `{word.Value}`; for example --set cart:revision=2.");
             }
         });
+        manifest.Validators.Add(static result => RefuseEmpty(result, "name the cart.json to build, or its folder; an empty name is neither."));
+        folder.Validators.Add(static result => RefuseEmpty(result, "--out takes a folder; an empty name is none."));
         var verb = new Verb(
             "build",
             "Builds chip images, ROM file and record from a manifest.",
@@ -44,6 +47,14 @@ internal static class BuildVerb
             return Run(request, parsed.GetValue(dryRun), parsed.GetValue(json), output, errors);
         });
         return verb;
+    }
+
+    private static void RefuseEmpty(SymbolResult result, string problem)
+    {
+        if (result.Tokens.Any(static token => token.Value.Length == 0))
+        {
+            result.AddError(problem);
+        }
     }
 
     // The first digest loads the system's crypto library, a third of a small build's time; it loads while the manifest is read.

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 
 namespace Cartwright.Cli;
 
@@ -14,11 +15,12 @@ internal static class CartwrightCommand
     public static int Run(string[] arguments, TextWriter output, TextWriter errors)
     {
         var parsed = Root(output, errors).Parse(arguments);
-        if (parsed.Errors.Count > 0)
+        var faults = UsageFaults.Of(parsed).ToList();
+        if (faults.Count > 0)
         {
-            foreach (var error in parsed.Errors)
+            foreach (var fault in faults)
             {
-                errors.WriteLine($"cartwright: {error.Message}");
+                errors.WriteLine($"cartwright: {fault}");
             }
 
             errors.WriteLine("cartwright: `cartwright --help` lists the verbs, `cartwright VERB --help` the options of one.");
@@ -44,20 +46,21 @@ internal static class CartwrightCommand
         }
     }
 
-    private static RootCommand Root(TextWriter output, TextWriter errors)
+    /// <summary>The verbs and options. No RootCommand: that one is called after the file it runs from.</summary>
+    internal static Command Root(TextWriter output, TextWriter errors)
     {
-        var root = new RootCommand("Takes a homebrew game from assembled programs to chip images for a real cartridge.")
+        return new Command("cartwright", "Takes a homebrew game from assembled programs to chip images for a real cartridge.")
         {
             BuildVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),
+            Switch("--help", "Shows this help.", recursive: true, new HelpWithExamples(new HelpAction())),
+            Switch("--version", "Shows the version.", recursive: false, new VersionAction()),
         };
-        var help = root.Options.OfType<HelpOption>().Single();
-        help.Aliases.Clear();
-        help.Description = "Shows this help.";
-        help.Action = new HelpWithExamples((HelpAction)help.Action!);
-        root.Options.OfType<VersionOption>().Single().Description = "Shows the version.";
-        return root;
     }
+
+    // The library's own options for these read their descriptions from resources, a twentieth of a small build's time.
+    private static Option<bool> Switch(string name, string description, bool recursive, CommandLineAction action) =>
+        new(name) { Description = description, Arity = ArgumentArity.Zero, Recursive = recursive, Action = action };
 }

@@ -7,6 +7,8 @@ namespace Cartwright.Cli;
 /// <summary>The usual help, with the verb's examples below it.</summary>
 internal sealed class HelpWithExamples(HelpAction help) : SynchronousCommandLineAction
 {
+    public override bool ClearsParseErrors => true;
+
     public override int Invoke(ParseResult parseResult)
     {
         help.Invoke(parseResult);

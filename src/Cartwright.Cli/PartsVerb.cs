@@ -28,7 +28,7 @@ internal static class PartsVerb
         if (found.IsEmpty)
         {
             var nearest = catalog.Nearest(all);
-            errors.WriteLine($"cartwright: no part matches `{all}`.{(nearest.IsEmpty ? "" : $" Did you mean {string.Join(" or ", nearest)}?")}");
+            errors.WriteLine(NotFound.Line("part", all, nearest.IsEmpty ? null : $"Did you mean {string.Join(" or ", nearest)}?", "parts"));
             return ExitCode.Refused;
         }
 

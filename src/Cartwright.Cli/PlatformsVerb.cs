@@ -36,7 +36,7 @@ internal static class PlatformsVerb
         var found = catalog.All.Where(known => name is null || Matches(known, name)).ToList();
         if (found.Count == 0)
         {
-            errors.WriteLine($"cartwright: there is no platform `{name}`. {catalog.Question(name!)}");
+            errors.WriteLine(NotFound.Line("platform", name!, catalog.Question(name!), "platforms"));
             return ExitCode.Refused;
         }
 

@@ -67,16 +67,20 @@ public static class BuildRecord
         json.WriteStartObject("settings");
         foreach (var (key, value) in build.Settings)
         {
-            json.WriteString(key, value);
+            json.WriteString(key, IsProgramPath(key) && Path.IsPathRooted(value) ? Path.GetFileName(value) : value);
         }
 
         json.WriteEndObject();
     }
 
+    // A machine's own folders say nothing about what was shipped.
+    private static bool IsProgramPath(string key) =>
+        key.StartsWith("programs:", StringComparison.OrdinalIgnoreCase) && key.EndsWith(":file", StringComparison.OrdinalIgnoreCase);
+
     private static void WriteInputs(Utf8JsonWriter json, CartBuild build)
     {
         json.WriteStartArray("inputs");
-        foreach (var input in build.Inputs.DistinctBy(static input => input.File))
+        foreach (var input in build.Inputs.DistinctBy(static input => (input.File, input.Digest)))
         {
             json.WriteStartObject();
             json.WriteString("file", input.File);

@@ -34,29 +34,30 @@ internal sealed class BuildSource(BuildRequest request)
         return ManifestReader.Read(path, text, request.Overrides, log);
     }
 
-    public BuildInput ManifestInput(CartManifest manifest) => new(Path.GetFileName(manifest.File), null, FileDigest.Of(_manifest), []);
+    public BuildInput ManifestInput(CartManifest manifest) => new(Path.GetFileName(manifest.File), null, _manifest, []);
+
+    /// <summary>Where the user named the output folder.</summary>
+    public SourcePlace OutputPlace(CartManifest manifest) => request.OutputFolder is { Length: > 0 } ? new SourcePlace("--out") : manifest.Images.FolderPlace;
 
     /// <summary>The output folder; a finding when a link in the manifest's path leads elsewhere.</summary>
     public string OutputFolder(CartManifest manifest, FindingLog log)
     {
-        if (request.OutputFolder is { } stated)
+        if (request.OutputFolder is { Length: > 0 } stated)
         {
             return Path.GetFullPath(stated);
         }
 
-        var folder = Path.Combine(Folder, manifest.Images.Folder);
         var step = Folder;
         foreach (var name in manifest.Images.Folder.Split('/', '\\'))
         {
-            step = Path.Combine(step, name);
+            step = Path.GetFullPath(Path.Combine(step, name));
             if (new DirectoryInfo(step).LinkTarget is { } target)
             {
                 log.Add(ManifestFindings.PathOutside, manifest.Images.FolderPlace, $"The output folder `{manifest.Images.Folder}` goes through a link: `{name}` leads to {target}.");
-                break;
             }
         }
 
-        return folder;
+        return step;
     }
 
     public ImmutableArray<BuildInput> ReadPrograms(CartManifest manifest, Platform platform, SegmentPlacer placer, FindingLog log) =>
@@ -77,8 +78,7 @@ internal sealed class BuildSource(BuildRequest request)
             return null;
         }
 
-        var shown = Path.IsPathRooted(name) ? Path.GetFileName(name) : name.Replace('\\', '/');
-        return new BuildInput(shown, ManifestWords.Word(program.Format), FileDigest.Of(bytes), placer.Place(entry, program));
+        return new BuildInput(entry.ShownName, ManifestWords.Word(program.Format), bytes, placer.Place(entry, program));
     }
 
     // Only a raw binary is in an order at all: the other formats say where each byte goes.
@@ -113,14 +113,18 @@ internal sealed class BuildSource(BuildRequest request)
 
     private static ReadOnlyMemory<byte>? Cut(ProgramEntry entry, byte[] bytes, FindingLog log)
     {
-        var length = entry.Length ?? bytes.Length - entry.Skip;
-        if (entry.Skip <= bytes.Length && length >= 0 && length <= bytes.Length - entry.Skip)
+        var rest = bytes.Length - entry.Skip;
+        var length = entry.Length ?? rest;
+        var isNothing = length == 0 && bytes.Length > 0;
+        if (!isNothing && rest >= 0 && length <= rest)
         {
             return bytes.AsMemory((int)entry.Skip, (int)length);
         }
 
-        log.Add(RomFindings.SliceOutside, entry.Place,
-            $"{entry.File} has {ByteSize.Describe(bytes.Length)}; {ByteSize.Describe(Math.Max(0, length))} after the first {ByteSize.Describe(entry.Skip)} are not all in it.");
+        log.Add(RomFindings.SliceOutside, entry.Place, $"{entry.ShownName} has {ByteSize.Describe(bytes.Length)}, and " + (rest < 0
+            ? $"`skip` leaves out the first {ByteSize.Describe(entry.Skip)}."
+            : isNothing ? "nothing of it is taken."
+            : $"`length` takes {ByteSize.Describe(length)} after the first {ByteSize.Describe(entry.Skip)}: {ByteSize.Words(length - rest)} too many."));
         return null;
     }
 }

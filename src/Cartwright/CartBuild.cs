@@ -35,6 +35,9 @@ public sealed record CartBuild(ImmutableArray<Finding> Findings)
     /// <summary>Where the files go.</summary>
     public string OutputFolder { get; init; } = "";
 
+    /// <summary>Where the output folder was named.</summary>
+    public SourcePlace OutputPlace { get; init; }
+
     /// <summary>What was laid over the manifest, by key.</summary>
     public ImmutableSortedDictionary<string, string> Settings { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 

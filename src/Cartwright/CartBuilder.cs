@@ -33,10 +33,10 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             return new CartBuild([]);
         }
 
-        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.Settings, OutputFolder = source.OutputFolder(manifest, log) };
+        var build = new CartBuild([]) { Manifest = manifest, Settings = request.Overrides.ByKey, OutputFolder = source.OutputFolder(manifest, log), OutputPlace = source.OutputPlace(manifest) };
         if (FindPlatform(manifest, log) is not { } platform)
         {
-            return build;
+            return build with { Board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log) };
         }
 
         var layout = platform.Layout(manifest.Header);
@@ -47,19 +47,22 @@ public sealed class CartBuilder(PlatformCatalog platforms)
             Title = manifest.Cart.Title,
             Revision = manifest.Cart.Revision,
             Regions = manifest.Regions,
-            Place = key => new SourcePlace(manifest.File, Key: key),
+            Place = manifest.Place,
         };
 
-        build = build with { Platform = platform, Inputs = [source.ManifestInput(manifest), .. programs] };
-        if (log.HasErrors || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
+        var programsAreWhole = !log.HasErrors;
+        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        build = build with { Platform = platform, Board = board, Inputs = [source.ManifestInput(manifest), .. programs] };
+        RomAssembler.CheckSettings(platform, layout, parts, log);
+        if (!programsAreWhole || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
         {
             return build;
         }
 
-        var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
         var chips = board is null ? [] : BuildChips(board, platform, manifest, cart, log);
-        build = build with { Cart = cart, Board = board, Chips = chips };
-        return build with { Files = CartOutput.Plan(build, log) };
+        build = build with { Cart = cart, Chips = chips };
+        var files = CartOutput.Plan(build, log);
+        return build with { Files = log.HasErrors ? [] : files };
     }
 
     private Platform? FindPlatform(CartManifest manifest, FindingLog log)
@@ -69,7 +72,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         if (platform is null)
         {
             log.Add(ManifestFindings.UnknownPlatform, name.Place, $"There is no platform `{name.Text}`.",
-                $"one of {string.Join(", ", platforms.Ids)}", platforms.Question(name.Text));
+                "an id that `cartwright platforms` lists", platforms.Question(name.Text));
         }
 
         return platform;
@@ -77,7 +80,7 @@ public sealed class CartBuilder(PlatformCatalog platforms)
 
     private static ImmutableArray<ChipImage> BuildChips(Board board, Platform platform, CartManifest manifest, CartView cart, FindingLog log)
     {
-        BoardChoice.Check(board, platform, manifest.Board, cart, log);
+        BoardChoice.Check(board, manifest.Board, [platform.Facts.Id, .. platform.Facts.Aliases], field => cart[field] ?? platform.Word(manifest.Header, field), log);
         return new ChipImageBuilder(board, manifest.Board, manifest.Images, log).Build(cart.Rom);
     }
 }

@@ -27,8 +27,14 @@ public static class CartOutput
     /// <param name="build">The build.</param>
     /// <param name="dryRun">True to do everything but touch the disk.</param>
     /// <returns>The files with their digests, the record last, and whatever went wrong; with an error nothing was written.</returns>
+    /// <exception cref="ArgumentException">The build has errors.</exception>
     public static CartOutputResult Write(CartBuild build, bool dryRun = false)
     {
+        if (build.HasErrors || build.Cart is null)
+        {
+            throw new ArgumentException("A build with errors puts out nothing.", nameof(build));
+        }
+
         var log = new FindingLog();
         var files = WithDigests(build.Files);
         var record = new OutputFile(build.Manifest!.Cart.Name.Text + ".record.json", OutputKind.Record, ImageFormat.Raw, [BuildRecord.Write(build, files)]);
@@ -43,9 +49,9 @@ public static class CartOutput
 
     private static void Write(CartBuild build, ImmutableArray<WrittenFile> files, FindingLog log)
     {
-        var place = build.Manifest!.Images.FolderPlace;
+        var place = build.OutputPlace;
         using var folder = OutputFolder.Open(build.OutputFolder, place, log);
-        if (folder is null)
+        if (folder is null || FolderInTheWay(build, files, log))
         {
             return;
         }
@@ -63,6 +69,17 @@ public static class CartOutput
         {
             log.Add(OutputFindings.WriteFailed, place, $"The files could not be written into {build.OutputFolder}: {fault.Message}");
         }
+    }
+
+    private static bool FolderInTheWay(CartBuild build, ImmutableArray<WrittenFile> files, FindingLog log)
+    {
+        var before = log.Count;
+        foreach (var path in files.Select(file => Path.Combine(build.OutputFolder, file.File.Name)).Where(Directory.Exists))
+        {
+            log.Add(OutputFindings.NotWritable, build.OutputPlace, $"There is a folder where a file of the build goes: {path}.", remedy: "Move the folder away, or choose another output folder.");
+        }
+
+        return log.Count > before;
     }
 
     // Files that share their bytes share their digest: it is the slowest thing a build computes.
@@ -96,13 +113,20 @@ public static class CartOutput
             log.Add(OutputFindings.SameName, build.Manifest.Cart.Name.Place, $"There are two output files {file.Name} (letter case does not count).");
         }
 
-        var folder = Path.GetFullPath(Path.GetDirectoryName(Path.GetFullPath(build.Manifest.File))!);
-        foreach (var entry in build.Manifest.Programs)
+        var inputs = build.Manifest.Programs.Select(static entry => entry.File).Prepend(new ManifestValue(Path.GetFileName(build.Manifest.File), new SourcePlace(build.Manifest.File)));
+        CheckInputs(build, names, inputs, log);
+    }
+
+    private static void CheckInputs(CartBuild build, HashSet<string> names, IEnumerable<ManifestValue> inputs, FindingLog log)
+    {
+        var home = Path.GetDirectoryName(Path.GetFullPath(build.Manifest!.File))!;
+        var target = RealPath.Of(build.OutputFolder);
+        foreach (var input in inputs)
         {
-            var path = Path.GetFullPath(Path.Combine(folder, entry.File.Text));
-            if (names.Any(name => string.Equals(Path.Combine(build.OutputFolder, name), path, StringComparison.OrdinalIgnoreCase)))
+            var path = RealPath.Of(Path.Combine(home, input.Text));
+            if (names.Any(name => string.Equals(Path.Combine(target, name), path, StringComparison.OrdinalIgnoreCase)))
             {
-                log.Add(OutputFindings.WouldReplaceInput, entry.File.Place, $"The build would write over its own input {entry.File}.");
+                log.Add(OutputFindings.WouldReplaceInput, input.Place, $"The build would write over its own input {input}.");
             }
         }
     }

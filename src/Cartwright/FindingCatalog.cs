@@ -30,7 +30,9 @@ public static class FindingCatalog
     [
         .. PlatformCatalog.BuiltIn.All
             .Where(static platform => !platform.Findings.IsEmpty)
-            .Select(static platform => new FindingGroup(platform.Facts.Name, platform.Findings))
+            // Consoles that differ in little share their rules.
+            .GroupBy(static platform => platform.Findings, static platform => platform.Facts.Name)
+            .Select(static names => new FindingGroup(string.Join(", ", names), names.Key))
             .Concat(Stages)
             .OrderBy(static group => group.Rules[0].Code, StringComparer.Ordinal),
     ];

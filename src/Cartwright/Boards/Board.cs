@@ -20,7 +20,7 @@ public sealed record Board(string Id, string? Platform, int BusWidth, ByteOrder 
 
     /// <summary>Header fields and the values this board is wired for.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<string>> Expects { get; init; } =
-        ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty;
+        ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Which of two bytes, 0 the even, a lane of this bus carries.</summary>
     /// <param name="lane">The low or the high lane.</param>

@@ -55,9 +55,18 @@ public static class BoardFindings
     public static readonly FindingRule OwnPart = new("CW5012", FindingSeverity.Note, "Part not in the catalogue",
         "Width, supply and endurance of the part cannot be checked.", "Compare them with the data sheet.");
 
+    /// <summary>Half a word at the end of a region.</summary>
+    public static readonly FindingRule HalfWord = new("CW5013", FindingSeverity.Error, "Odd number of bytes on a 16-bit bus",
+        "The bus carries two bytes at a time; the last byte would have no partner.", "State an even size for the region.");
+
+    /// <summary>A stated capacity no chip file can have, or that contradicts the catalogue.</summary>
+    public static readonly FindingRule BadCapacity = new("CW5014", FindingSeverity.Error, "Capacity not possible",
+        "The chip file would not be as long as the chip is large.", "State the capacity of the data sheet, or name a part of the catalogue and leave it out.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
     [
         Unknown, None, Contradiction, OtherPlatform, RomTooLarge, RegionWithoutSite, Unused, NotWiredFor, UnknownSite, NoPart, LargerThanSite, OwnPart,
+        HalfWord, BadCapacity,
     ];
 }

@@ -31,7 +31,7 @@ public static class BoardReader
         var board = new Board(
             id,
             section.Text("platform", log)?.Text,
-            (int)(section.Number("busWidth", log) ?? 8),
+            Width(section, "busWidth", log),
             section.Choice("byteOrder", Orders, log) ?? ByteOrder.BigEndian,
             section.Fraction("busVolts", log) ?? 5,
             sites)
@@ -40,7 +40,8 @@ public static class BoardReader
             Source = section.Text("source", log)?.Text,
             Expects = section["expects"].Sections.ToImmutableSortedDictionary(
                 static field => field.Name,
-                field => section["expects"].Texts(field.Name, log).Select(static value => value.Text).ToImmutableArray()),
+                field => section["expects"].Texts(field.Name, log).Select(static value => value.Text).ToImmutableArray(),
+                StringComparer.OrdinalIgnoreCase),
         };
         CheckBoard(board, section, log);
         return log.Count == before ? board : null;
@@ -54,11 +55,11 @@ public static class BoardReader
             log.Add(ManifestFindings.UnsafeName, name.Place, $"`{name.Text}` cannot be part of a file name: {problem}.");
         }
 
-        var rest = section["length"].Value is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
+        var rest = section.Text("length", log) is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
         return name is null ? null : new Site(
             name.Text,
             section.Text("region", log)?.Text ?? ManifestReader.OnlyRegion,
-            (int)(section.Number("width", log) ?? 8),
+            Width(section, "width", log),
             section.Choice("lane", Lanes, log) ?? Lane.Word,
             section.Size("start", log) ?? 0,
             rest ? null : section.Size("length", log),
@@ -69,6 +70,9 @@ public static class BoardReader
             Meaning = section.Text("meaning", log)?.Text,
         };
     }
+
+    // A number of lines no int can hold is as wrong as the largest one.
+    private static int Width(ManifestSection section, string key, FindingLog log) => (int)Math.Min(section.Number(key, log) ?? 8, int.MaxValue);
 
     private static void CheckBoard(Board board, ManifestSection section, FindingLog log)
     {
@@ -87,20 +91,54 @@ public static class BoardReader
 
         foreach (var site in board.Sites)
         {
+            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0)))
+            {
+                Contradiction($"The slice of the site {site.Name} begins or ends inside a 16-bit word.", "an even `start` and `length`");
+            }
+
+            if (site.Length == 0)
+            {
+                Contradiction($"The slice of the site {site.Name} is empty.", "a `length` of 1 byte or more, or `rest`");
+            }
+
             var fits = board.BusWidth == 16
                 ? (site.Lane == Lane.Word) == (site.Width == 16)
                 : site is { Lane: Lane.Word, Width: 8 };
             if (!fits)
             {
-                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a {board.BusWidth}-bit bus.",
+                Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a bus of {board.BusWidth}.",
                     "8 lines on the low or the high lane of a 16-bit bus, 16 lines on its whole word, or 8 lines on an 8-bit bus");
             }
+        }
+
+        foreach (var (first, second) in Rivals(board.Sites))
+        {
+            Contradiction($"The sites {first.Name} and {second.Name} both drive the lane `{Word(second.Lane)}` for the same bytes of the region `{second.Region}`.",
+                "slices that do not overlap, or different lanes");
         }
 
         var twice = board.Sites.GroupBy(static site => site.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(static group => group.Count() > 1);
         if (twice is not null)
         {
             Contradiction($"There are two sites {twice.Key}.", "a name of its own for each site");
+        }
+    }
+
+    // Pairs of chips that would answer at the same address on the same data lines.
+    private static IEnumerable<(Site First, Site Second)> Rivals(ImmutableArray<Site> sites)
+    {
+        for (var i = 0; i < sites.Length; i++)
+        {
+            for (var j = i + 1; j < sites.Length; j++)
+            {
+                var (first, second) = (sites[i], sites[j]);
+                if (string.Equals(first.Region, second.Region, StringComparison.OrdinalIgnoreCase)
+                    && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word)
+                    && first.Start < second.End && second.Start < first.End)
+                {
+                    yield return (first, second);
+                }
+            }
         }
     }
 

@@ -28,8 +28,8 @@ public static class PartChecks
             log.Add(
                 PartFindings.Unknown,
                 place,
-                $"{site}: the catalogue has no part '{name}'.",
-                expected: nearest.IsEmpty ? null : $"a part of the catalogue; did you mean {string.Join(" or ", nearest)}?");
+                $"{site}: the catalogue has no part `{name}`.",
+                remedy: nearest.IsEmpty ? null : $"Did you mean {string.Join(" or ", nearest)}? {PartFindings.Unknown.Remedy}");
         }
 
         return part;

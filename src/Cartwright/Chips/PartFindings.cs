@@ -11,7 +11,7 @@ public static class PartFindings
     public static FindingRule Unknown { get; } = new(
         "CW5501", Error, "Unknown part",
         "Size, width and supply of the chip decide what its file looks like; without them no chip image can be made.",
-        "Check the marking on the chip, or list the parts with `cartwright parts`.");
+        "Check the marking on the chip, or list the parts with `cartwright parts`; for a part the catalogue lacks state its `capacity` too.");
 
     /// <summary>The entry, or its capacity, was not seen in a source.</summary>
     public static FindingRule FromMemory { get; } = new(

@@ -96,7 +96,12 @@ internal static class HeaderPart
             : $"{size} of the region {Code(first.Region)}, from {VariantText.Join(tables, static table => Anchor(table.Anchor))} on.";
     }
 
-    private static string Anchor(HeaderAnchor anchor) => anchor.FromEnd ? $"{Hex(anchor.Offset, 4)} before its end" : Hex(anchor.Offset, 4);
+    private static string Anchor(HeaderAnchor anchor) => anchor switch
+    {
+        { FromEnd: true } => $"{Hex(anchor.Offset, 4)} before its end",
+        { Tail: > 0 } => $"{Hex(anchor.Offset, 4)} (in a shorter region {Hex(anchor.Tail, 4)} before its end)",
+        _ => Hex(anchor.Offset, 4),
+    };
 
     private static string OnlyWith<T>(ImmutableArray<Variant<T>> items, int all) =>
         items.Length == all ? "" : $" Only with {string.Join(", ", items.Select(static item => item.Layout))}.";

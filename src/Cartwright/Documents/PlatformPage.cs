@@ -24,6 +24,7 @@ public static class PlatformPage
         WriteOptions(page, platform);
         WriteRegions(page, platform);
         HeaderPart.Write(page, platform);
+        page.Section("How it is recognised", platform.Facts.Recognition);
         page.Section("Save memory", platform.Facts.Saves);
         page.Section("What commonly goes wrong", platform.Facts.Traps);
         page.Section("Where sources disagree", platform.Facts.Disputes);
@@ -75,12 +76,15 @@ public static class PlatformPage
             [
                 .. VariantText.Lines("Holds", rules, static rule => rule.Meaning),
                 .. VariantText.Lines("Size", rules, static rule => rule.Sizes.Words),
-                .. VariantText.Lines("`fit` chooses from", rules, static rule => string.Join(", ", rule.Sizes.Customary.Select(ByteSize.Words))),
+                .. VariantText.Lines("`fit` chooses from", rules, static rule => Choices(rule.Sizes)),
                 .. VariantText.Lines("Fill", rules, static rule => Hex(rule.Fill, 2)),
                 .. VariantText.Lines("May be missing", rules, static rule => rule.Required ? "no" : "yes"),
             ]);
         }
     }
+
+    private static string Choices(SizeRule sizes) =>
+        sizes.FitStep > 0 ? "multiples of " + ByteSize.Words(sizes.FitStep) : string.Join(", ", sizes.Customary.Select(ByteSize.Words));
 
     private static void WriteBoards(MarkdownPage page, Platform platform)
     {

@@ -28,12 +28,26 @@ public static class FindingText
 
         if (finding.Severity != FindingSeverity.Note)
         {
-            line.Append(' ').Append(finding.Advice);
+            line.Append(' ').Append(Advice(finding));
         }
 
-        // A finding is one line, whatever a file name or a value holds.
-        return line.Replace('\r', ' ').Replace('\n', ' ').ToString();
+        return OneLine(line);
     }
+
+    // Whatever a file name or a value holds, a finding is one line and moves no cursor.
+    private static string OneLine(StringBuilder line)
+    {
+        for (var i = 0; i < line.Length; i++)
+        {
+            line[i] = line[i] is '\r' or '\n' or '\t' ? ' ' : char.IsControl(line[i]) ? '\uFFFD' : line[i];
+        }
+
+        return line.ToString();
+    }
+
+    // "Nothing, if it is meant" stands under a heading in the documents; in a line it needs its verb.
+    private static string Advice(Finding finding) =>
+        finding.Advice.StartsWith("Nothing", StringComparison.Ordinal) ? "Do nothing" + finding.Advice["Nothing".Length..] : finding.Advice;
 
     private static string Origin(SourcePlace place)
     {

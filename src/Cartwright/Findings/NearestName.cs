@@ -17,7 +17,7 @@ public static class NearestName
         [
             .. known
                 .Distinct(StringComparer.OrdinalIgnoreCase)
-                .Select(name => (Name: name, Distance: Distance(given, name)))
+                .Select(name => (Name: name, Distance: Math.Min(Distance(given, name), ToBeginning(given, name))))
                 .Where(pair => pair.Distance <= limit)
                 .OrderBy(pair => pair.Distance)
                 .ThenBy(pair => pair.Name, StringComparer.Ordinal)
@@ -34,6 +34,10 @@ public static class NearestName
         var nearest = Among(given, known);
         return nearest.IsEmpty ? null : $"Did you mean {string.Join(" or ", nearest)}?";
     }
+
+    // A long name of which only the beginning was written, and that nearly right: one step further away than the beginning itself.
+    private static int ToBeginning(string given, string name) =>
+        name.Length > given.Length && Distance(given, name[..given.Length]) is var distance && distance <= given.Length / 4 ? distance + 1 : int.MaxValue;
 
     // Edits (insert, delete, replace) between the two, one row of the table at a time.
     private static int Distance(string left, string right)

@@ -40,7 +40,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             {
                 var theirs = Held(region, start, field.Offset, before.AsSpan(field.Offset, field.Length), field.Codec);
                 var bytes = target.Slice(field.Offset, field.Length);
-                var origin = Settle(field, bytes, theirs);
+                var origin = Settle(field, start, bytes, theirs);
                 var entry = new HeaderEntry(field, start + field.Offset, [.. bytes], field.Codec.Read(bytes), origin);
                 context.Set(field.Name, entry.Text);
                 entries.Add(entry);
@@ -88,7 +88,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         return covered;
     }
 
-    private EntryOrigin Settle(HeaderField field, Span<byte> bytes, ReadOnlySpan<byte> theirs)
+    private EntryOrigin Settle(HeaderField field, int start, Span<byte> bytes, ReadOnlySpan<byte> theirs)
     {
         var (value, origin) = Choose(field);
         if (value is null)
@@ -104,7 +104,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         var ours = bytes.ToArray();
         if (field.Codec.Write(value.Text, ours) is { } problem)
         {
-            log.Add(HeaderFindings.BadValue, value.Place, $"`{value.Text}` cannot be the header's `{field.Name}`: {problem}.", field.Codec.Expected);
+            log.Add(HeaderFindings.BadValue, value.Place, $"`{value.Text}` cannot be the header's `{field.Name}`: {problem}.", field.Codec.Expected,
+                NearestName.Question(value.Text, field.Codec.Names.Select(static row => row.Name)));
             return origin;
         }
 
@@ -122,7 +123,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
 
         var isWrong = truth is not null && !Equal(field, truth, theirs);
         // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
-        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place))
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place))
         {
             return EntryOrigin.Image;
         }
@@ -165,9 +166,9 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
     }
 
-    private bool ProgramWins(HeaderField field, EntryOrigin origin, (string Ours, string Theirs) text, bool isWrong, SourcePlace where)
+    private bool ProgramWins(HeaderField field, int start, EntryOrigin origin, (string Ours, string Theirs) text, bool isWrong, SourcePlace where)
     {
-        var both = $"The program holds `{text.Theirs}` where the header's `{field.Name}` is `{text.Ours}`";
+        var both = $"The program holds `{text.Theirs}` at 0x{start + field.Offset:X6}, where the header's `{field.Name}` is `{text.Ours}`";
         var keep = settings.Keep;
         if (keep.All == true || keep.Names(field.Name))
         {

@@ -6,9 +6,14 @@ namespace Cartwright.Headers;
 /// <summary>A field that holds a number.</summary>
 /// <param name="placement">How the number lies in the bytes.</param>
 /// <param name="form">How it is written for people.</param>
-/// <param name="zeroCounts">True where zero in a program is a value somebody chose, so that nothing is written over it.</param>
-public sealed class NumberCodec(FieldPlacement placement, ValueText form, bool zeroCounts = false) : FieldCodec
+public sealed class NumberCodec(FieldPlacement placement, ValueText form) : FieldCodec
 {
+    /// <summary>True where all ones is a value that programs hold on purpose, and not what is left of a chip's erased state.</summary>
+    public bool OnesAreSaid { get; init; }
+
+    /// <summary>True where zero is a value that programs hold on purpose, and not what is left of blank room; it cannot be told where the region is filled with zero.</summary>
+    public bool ZeroIsSaid { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<NamedValue> Names => form.Names;
 
@@ -43,7 +48,9 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form, bool z
 
     /// <inheritdoc/>
     public override bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
-        base.IsBlank(field, fill) && !(zeroCounts && fill != 0 && !field.ContainsAnyExcept((byte)0));
+        base.IsBlank(field, fill)
+        && !(OnesAreSaid && placement.Read(field) == placement.Largest)
+        && !(ZeroIsSaid && fill != 0 && !field.ContainsAnyExcept((byte)0));
 
     /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);

@@ -20,6 +20,9 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
     // What a blank cell of flash and EPROM reads.
     private const byte ErasedValue = 0xFF;
 
+    // In bytes: beyond every parallel memory chip a cartridge can carry, and no danger to the machine that builds.
+    private const long LargestChip = 256L << 20;
+
     /// <summary>Makes the images.</summary>
     /// <param name="rom">The finished ROM.</param>
     /// <returns>One image a site that holds anything, in the order of the board.</returns>
@@ -50,11 +53,30 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         {
             log.Add(BoardFindings.RegionWithoutSite, Place, $"The board {board.Id} has no site for the region `{region.Name}`, which has {ByteSize.Describe(region.Length)}.");
         }
-        else if (sites.Max(static site => site.End) is var room && room < region.Length)
+        else if (Math.Min(Reach(sites, Lane.Low), Reach(sites, Lane.High)) is var room && room < region.Length)
         {
             log.Add(BoardFindings.RomTooLarge, Place,
-                $"The region `{region.Name}` has {ByteSize.Describe(region.Length)}, and the board {board.Id} has room for {ByteSize.Describe(room)}: {ByteSize.Words(region.Length - room)} too few.");
+                $"The region `{region.Name}` has {ByteSize.Describe(region.Length)}, and the board {board.Id} has room for the first {ByteSize.Describe(room)}: {ByteSize.Words(region.Length - room)} too few.");
         }
+
+        if (IsHalfWord(region))
+        {
+            log.Add(BoardFindings.HalfWord, Place, $"The region `{region.Name}` has {ByteSize.Describe(region.Length)}, and the board {board.Id} has a 16-bit bus.");
+        }
+    }
+
+    private bool IsHalfWord(RegionImage region) => board.BusWidth == 16 && int.IsOddInteger(region.Length);
+
+    // Up to where each byte of one lane has a chip: a gap between two slices ends it.
+    private static long Reach(List<Site> sites, Lane lane)
+    {
+        var reach = 0L;
+        foreach (var site in sites.Where(site => site.Lane == lane || site.Lane == Lane.Word).OrderBy(static site => site.Start))
+        {
+            reach = site.Start <= reach ? Math.Max(reach, site.End) : reach;
+        }
+
+        return reach;
     }
 
     private SourcePlace Place => settings.Use?.Place ?? settings.Section.Place;
@@ -71,9 +93,15 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return null;
         }
 
+        if (IsHalfWord(region))
+        {
+            return null;
+        }
+
         var slice = region.Bytes[(int)site.Start..(int)Math.Min(site.End, region.Length)];
         var needed = slice.Length / site.Stride;
         var (part, capacity) = Capacity(site, chip, needed, place);
+        CheckLines(site, part?.Name ?? chip?.Part?.Text ?? "its chip", needed, capacity, place);
         if (capacity < needed)
         {
             return null;
@@ -82,6 +110,23 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         var order = chip?.WordOrder ?? images.WordOrder;
         var swap = site.Width == 16 && order == WordOrder.Programmer && board.ByteOrder == ByteOrder.BigEndian;
         return new ChipImage(site, part, part?.Name ?? chip?.Part?.Text, Arrange(site, slice, capacity, swap), needed, order, board.ByteOrder);
+    }
+
+    private void CheckLines(Site site, string chip, int needed, int capacity, SourcePlace place)
+    {
+        if (site.Largest is not { } largest)
+        {
+            return;
+        }
+
+        if (needed > largest)
+        {
+            log.Add(BoardFindings.RomTooLarge, place, $"{site.Name} is to hold {ByteSize.Describe(needed)}, and its lines address {ByteSize.Describe(largest)}.");
+        }
+        else if (capacity > largest)
+        {
+            log.Add(BoardFindings.LargerThanSite, place, $"{chip} holds {ByteSize.Words(capacity)}, and {site.Name} addresses {ByteSize.Words(largest)}; its file is filled `{BoardReader.Word(site.Fill)}`.");
+        }
     }
 
     private (Part? Part, int Capacity) Capacity(Site site, ChipSettings? chip, int needed, SourcePlace place)
@@ -105,9 +150,9 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         }
 
         PartChecks.Check(part, new PartUse(board.BusVolts, site.Width, needed, site.Name), log, name.Place);
-        if (site.Largest is { } largest && part.CapacityBytes > largest)
+        if (chip.Capacity is { } said && said != part.CapacityBytes)
         {
-            log.Add(BoardFindings.LargerThanSite, name.Place, $"{part.Name} holds {ByteSize.Words(part.CapacityBytes)}, and {site.Name} addresses {ByteSize.Words(largest)}; its file is filled `{BoardReader.Word(site.Fill)}`.");
+            log.Add(BoardFindings.BadCapacity, chip.Place, $"{site.Name}: the stated capacity is {ByteSize.Describe(said)}, and the {part.Name} of the catalogue holds {ByteSize.Describe(part.CapacityBytes)}.");
         }
 
         // A capacity from memory may be wrong: the finding has said so, and the file is made as long as its contents need.
@@ -116,7 +161,14 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
 
     private int Stated(Site site, long? capacity, int needed, int fitting, SourcePlace place)
     {
-        if (capacity is { } stated && (stated < needed || stated > int.MaxValue))
+        if (capacity is > LargestChip || (capacity ?? 0) % (site.Width / 8) != 0)
+        {
+            log.Add(BoardFindings.BadCapacity, place, $"{site.Name}: the stated capacity of {ByteSize.Describe(capacity!.Value)} is not possible.",
+                $"at most {ByteSize.Words(LargestChip)}, and a whole number of {site.Width}-bit words");
+            return fitting;
+        }
+
+        if (capacity is { } stated && stated < needed)
         {
             log.Add(PartFindings.TooSmall, place, $"{site.Name}: the stated capacity of {ByteSize.Describe(stated)} does not hold {ByteSize.Describe(needed)}.");
             return fitting;

@@ -5,28 +5,21 @@ namespace Cartwright.Images;
 /// <summary>A folder that takes all files of a build or none: they are staged beside their target and moved into place together.</summary>
 public sealed class OutputFolder : IDisposable
 {
-    private const string StageName = ".cartwright-stage";
     private const string LockName = "lock";
-    private const string NewName = "new";
-    private const string OldName = "old";
+    private const int Attempts = 10;
 
     private readonly string _folder;
-    private readonly string _stage;
     private readonly bool _madeFolder;
     private readonly FileStream _lock;
-    private readonly List<string> _names = [];
+    private readonly OutputStage _stage;
 
-    private OutputFolder(string folder, bool madeFolder, FileStream @lock)
+    private OutputFolder(string folder, bool madeFolder)
     {
         _folder = folder;
-        _stage = Path.Combine(folder, StageName);
         _madeFolder = madeFolder;
-        _lock = @lock;
+        _lock = new FileStream(LockIn(folder), FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
+        _stage = new OutputStage(folder);
     }
-
-    private string New => Path.Combine(_stage, NewName);
-
-    private string Old => Path.Combine(_stage, OldName);
 
     /// <summary>Opens a folder for writing; makes it when it is not there. Puts back what a killed build left half moved.</summary>
     /// <param name="folder">The folder.</param>
@@ -35,18 +28,16 @@ public sealed class OutputFolder : IDisposable
     /// <returns>Null when the folder cannot be used.</returns>
     public static OutputFolder? Open(string folder, SourcePlace place, FindingLog log)
     {
+        if (FileInTheWay(folder) is { } file)
+        {
+            log.Add(OutputFindings.NotWritable, place, $"There is a file where the output folder goes: {file}.", remedy: "Move the file away, or choose another folder.");
+            return null;
+        }
+
         try
         {
             var made = !Directory.Exists(folder);
-            var stage = Directory.CreateDirectory(Path.Combine(folder, StageName));
-            var output = new OutputFolder(folder, made, new FileStream(Path.Combine(stage.FullName, LockName), FileMode.OpenOrCreate, FileAccess.Write, FileShare.None));
-            output.Recover(place, log);
-            Directory.CreateDirectory(output.New);
-            return output;
-        }
-        catch (IOException fault) when (File.Exists(Path.Combine(folder, StageName, LockName)) && !Directory.Exists(Path.Combine(folder, LockName)))
-        {
-            log.Add(OutputFindings.Busy, place, $"Another build is writing into {folder}: {fault.Message}");
+            return Lock(folder, made, place, log)?.Ready(place, log);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -59,72 +50,89 @@ public sealed class OutputFolder : IDisposable
     /// <summary>Stages one file.</summary>
     /// <param name="file">The file.</param>
     /// <exception cref="IOException">The disk failed or is full.</exception>
-    public void Stage(OutputFile file)
-    {
-        using var stream = new FileStream(Path.Combine(New, file.Name), FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0);
-        file.WriteTo(stream);
-        _names.Add(file.Name);
-    }
+    public void Stage(OutputFile file) => _stage.Add(file);
 
     /// <summary>Moves every staged file into place; on any fault puts the earlier files back.</summary>
     /// <exception cref="IOException">A file could not be moved; the earlier output is as it was.</exception>
-    public void Commit()
-    {
-        Directory.CreateDirectory(Old);
-        try
-        {
-            foreach (var name in _names)
-            {
-                if (File.Exists(Path.Combine(_folder, name)))
-                {
-                    File.Move(Path.Combine(_folder, name), Path.Combine(Old, name));
-                }
+    public void Commit() => _stage.Commit();
 
-                File.Move(Path.Combine(New, name), Path.Combine(_folder, name));
-            }
-        }
-        catch
-        {
-            PutBack();
-            throw;
-        }
-
-        // Once the old files are gone the build is done; a killed clean-up leaves nothing to put back.
-        Directory.Delete(Old, recursive: true);
-    }
-
-    /// <summary>Removes the stage, and the folder too when this build made it and put nothing there.</summary>
+    /// <summary>Removes the stage, and the folder too when this build made it and put nothing there. What cannot be removed, the next build removes.</summary>
     public void Dispose()
     {
-        _lock.Dispose();
-        Directory.Delete(_stage, recursive: true);
-        if (_madeFolder && !Directory.EnumerateFileSystemEntries(_folder).Any())
+        try
         {
-            Directory.Delete(_folder);
+            _stage.Clear();
+            // The lock goes last and takes its file with it: from then on the stage may be another build's.
+            _lock.Dispose();
+            Directory.Delete(OutputStage.In(_folder));
+            if (_madeFolder && !Directory.EnumerateFileSystemEntries(_folder).Any())
+            {
+                Directory.Delete(_folder);
+            }
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            _lock.Dispose();
         }
     }
 
-    private void Recover(SourcePlace place, FindingLog log)
-    {
-        if (Directory.Exists(Old))
-        {
-            PutBack();
-            log.Add(OutputFindings.Recovered, place, $"A build into {_folder} was stopped half-way; the earlier files are back in place.");
-        }
+    private static string LockIn(string folder) => Path.Combine(OutputStage.In(folder), LockName);
 
-        if (Directory.Exists(New))
+    private static OutputFolder? Lock(string folder, bool made, SourcePlace place, FindingLog log)
+    {
+        for (var attempt = 1; ; attempt++)
         {
-            Directory.Delete(New, recursive: true);
+            try
+            {
+                if (Directory.CreateDirectory(OutputStage.In(folder)).LinkTarget is { } target)
+                {
+                    log.Add(OutputFindings.NotWritable, place, $"The output folder {folder} cannot be used: the stage in it is a link to {target}.", remedy: "Remove the link.");
+                    return null;
+                }
+
+                return new OutputFolder(folder, made);
+            }
+            catch (IOException fault) when (File.Exists(LockIn(folder)))
+            {
+                log.Add(OutputFindings.Busy, place, $"Another build is writing into {folder}: {fault.Message}");
+                return null;
+            }
+            catch (IOException) when (attempt < Attempts)
+            {
+                // Another build has just let go: its lock, and perhaps its stage, went while we reached for them.
+            }
         }
     }
 
-    private void PutBack()
+    private OutputFolder? Ready(SourcePlace place, FindingLog log)
     {
-        foreach (var file in Directory.EnumerateFiles(Old))
+        try
         {
-            File.Move(file, Path.Combine(_folder, Path.GetFileName(file)), overwrite: true);
+            if (_stage.Recover())
+            {
+                log.Add(OutputFindings.Recovered, place, $"A build into {_folder} was stopped half-way; the earlier files are back in place.");
+            }
+
+            return this;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            log.Add(OutputFindings.NotWritable, place, $"The output folder {_folder} cannot be made ready: {fault.Message}");
+            Dispose();
+            return null;
+        }
+    }
+
+    private static string? FileInTheWay(string folder)
+    {
+        for (var path = folder; path is not null && !Directory.Exists(path); path = Path.GetDirectoryName(path))
+        {
+            if (File.Exists(path))
+            {
+                return path;
+            }
         }
 
-        Directory.Delete(Old);
+        return null;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Findings;
 
 namespace Cartwright.Manifests;
 
@@ -17,4 +18,8 @@ public sealed record CartManifest(
     ImmutableSortedDictionary<string, RegionSettings> Regions,
     HeaderSettings Header,
     BoardSettings Board,
-    ImageSettings Images);
+    ImageSettings Images)
+{
+    /// <summary>Where a key stands, or the nearest key around it, for findings about values nobody stated.</summary>
+    public Func<string, SourcePlace> Place { get; init; } = key => new SourcePlace(File, Key: key);
+}

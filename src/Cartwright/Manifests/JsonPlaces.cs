@@ -8,9 +8,12 @@ namespace Cartwright.Manifests;
 /// <remarks>Configuration providers keep values but not places; this keeps the places.</remarks>
 internal sealed class JsonPlaces
 {
+    private const string WholeText = "an object in braces: { … }";
+
     private readonly Dictionary<string, SourcePlace> _places = new(StringComparer.OrdinalIgnoreCase);
     private readonly string _file;
     private readonly byte[] _text;
+    private string? _twice;
     private int _line = 1;
     private int _lineStart;
     private long _token;
@@ -46,6 +49,12 @@ internal sealed class JsonPlaces
     {
         var places = new JsonPlaces(file, text);
         var before = log.Count;
+        if (text.AsSpan().IndexOfAnyExcept(" \t\r\n"u8) < 0)
+        {
+            log.Add(ManifestFindings.BadJson, SourcePlace.AtLine(file, 1), "The file is empty.", WholeText);
+            return null;
+        }
+
         try
         {
             places.Walk(log);
@@ -73,7 +82,7 @@ internal sealed class JsonPlaces
             _token = reader.TokenStartIndex;
             if (!opened && reader.TokenType != JsonTokenType.StartObject)
             {
-                log.Add(ManifestFindings.BadJson, PlaceAt(_token, ""), "The text is a list or a single value.", "an object in braces: { … }");
+                log.Add(ManifestFindings.BadJson, PlaceAt(_token, ""), "The text is a list or a single value.", WholeText);
             }
 
             opened = true;
@@ -118,8 +127,10 @@ internal sealed class JsonPlaces
 
     private void AddPlace(string path, FindingLog log)
     {
-        if (!_places.TryAdd(path, PlaceAt(_token, path)))
+        // A key given twice is told once, and what stands below it not at all.
+        if (!_places.TryAdd(path, PlaceAt(_token, path)) && (_twice is null || !path.StartsWith(_twice + ":", StringComparison.OrdinalIgnoreCase)))
         {
+            _twice = path;
             log.Add(ManifestFindings.DuplicateKey, PlaceAt(_token, path), $"The key `{path}` is given twice (letter case does not count).");
         }
     }

@@ -30,8 +30,10 @@ public static class ManifestReader
         var header = ReadHeader(root["header"], log);
         var board = ReadBoard(root["board"], log);
         var images = ReadImages(root["images"], log);
-        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images);
+        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Place = document.Place };
     }
+
+    private const string DefaultFolder = "dist";
 
     private static CartIdentity? ReadCart(ManifestSection section, FindingLog log)
     {
@@ -57,9 +59,21 @@ public static class ManifestReader
         return programs;
     }
 
-    private static ProgramEntry? ReadProgram(ManifestSection item, FindingLog log)
+    private static ManifestValue? ReadFile(ManifestSection item, FindingLog log)
     {
         var file = item.Text("file", log, required: true);
+        if (file?.Text.Contains('\0', StringComparison.Ordinal) != true)
+        {
+            return file;
+        }
+
+        log.Add(ManifestFindings.BadValue, file.Place, $"`{file.Place.Key}` holds a zero character, which no path can have.", remedy: "Write the path without it.");
+        return null;
+    }
+
+    private static ProgramEntry? ReadProgram(ManifestSection item, FindingLog log)
+    {
+        var file = ReadFile(item, log);
         var offset = item.Text("offset", log);
         var address = item.Text("address", log);
         var unit = item.Number("addressUnit", log) ?? 1;
@@ -148,11 +162,12 @@ public static class ManifestReader
 
     private static ImageSettings ReadImages(ManifestSection section, FindingLog log)
     {
-        var folder = section.Text("folder", log)?.Text ?? "dist";
+        var folder = section.Text("folder", log)?.Text ?? DefaultFolder;
         var place = section["folder"].Place;
         if (LeadsOutside(folder))
         {
             log.Add(ManifestFindings.PathOutside, place, $"The output folder `{folder}` is not below the manifest's folder.");
+            folder = DefaultFolder;
         }
 
         var formats = section.Choices("formats", ManifestWords.ImageFormats, log);

@@ -62,7 +62,7 @@ public readonly record struct ManifestSection
 
         if (section.HasChildren)
         {
-            return section.Refuse("one value, not a list or a group of keys", log);
+            return section.Refuse("one value", log);
         }
 
         if (required)

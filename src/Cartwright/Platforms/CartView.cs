@@ -12,8 +12,8 @@ namespace Cartwright.Platforms;
 /// <param name="Place">The place of a manifest key: <c>header:mapper</c>.</param>
 public sealed record CartView(PlatformLayout Layout, Rom Rom, ImmutableArray<HeaderImage> Headers, Func<string, SourcePlace> Place)
 {
-    /// <summary>The text of a header field or the word of a settled option; null when there is neither.</summary>
-    /// <param name="field">The field's or option's name.</param>
+    /// <summary>The text of a header field; null when no header has it.</summary>
+    /// <param name="field">The field's name.</param>
     public string? this[string field]
     {
         get
@@ -26,7 +26,7 @@ public sealed record CartView(PlatformLayout Layout, Rom Rom, ImmutableArray<Hea
                 }
             }
 
-            return Layout.Settled.GetValueOrDefault(field);
+            return null;
         }
     }
 

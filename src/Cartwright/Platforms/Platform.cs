@@ -25,6 +25,11 @@ public abstract class Platform
     /// <param name="settings">The manifest's <c>header</c>. Values that are no words of an option have been reported already: take the default.</param>
     public abstract PlatformLayout Layout(HeaderSettings settings);
 
+    /// <summary>Settles what only the programs' bytes decide; the layout as it is, for most.</summary>
+    /// <param name="layout">The layout for the settings.</param>
+    /// <param name="segments">The programs' bytes at their places.</param>
+    public virtual PlatformLayout Settle(PlatformLayout layout, ImmutableArray<PlacedSegment> segments) => layout;
+
     /// <summary>Ending of the exchange file, without the dot.</summary>
     /// <param name="cart">The finished ROM.</param>
     public abstract string Extension(CartView cart);
@@ -59,6 +64,12 @@ public abstract class Platform
     /// <param name="file">The whole file; of any length, down to none.</param>
     /// <returns>Null when nothing speaks for it.</returns>
     public virtual RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => null;
+
+    /// <summary>The word of the option of a name; null when there is no such option.</summary>
+    /// <param name="settings">The manifest's <c>header</c>.</param>
+    /// <param name="name">The option's name.</param>
+    public string? Word(HeaderSettings settings, string name) =>
+        Options.FirstOrDefault(option => string.Equals(option.Name, name, StringComparison.OrdinalIgnoreCase)) is { } option ? Word(settings, option) : null;
 
     /// <summary>The word an option has in the settings, or its default.</summary>
     /// <param name="settings">The manifest's <c>header</c>.</param>

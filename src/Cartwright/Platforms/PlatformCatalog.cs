@@ -24,17 +24,24 @@ public sealed class PlatformCatalog
         Row(Atari8Bit.Atari5200Facts.Facts, static () => new Atari8Bit.Atari5200Platform()),
         Row(Atari7800.Atari7800Facts.Facts, static () => new Atari7800.Atari7800Platform()),
         Row(Atari8Bit.Atari8BitFacts.Facts, static () => new Atari8Bit.Atari8BitPlatform()),
+        Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
+        Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
+        Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
+        Row(Msx.MsxFacts.Facts, static () => new Msx.MsxPlatform()),
+        Row(Nintendo64.N64Facts.Facts, static () => new Nintendo64.N64Platform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
+        Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
+        Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
+        Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
+        Row(VirtualBoy.VirtualBoyFacts.Facts, static () => new VirtualBoy.VirtualBoyPlatform()),
+        Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
 
     /// <summary>All of them.</summary>
     public ImmutableArray<Platform> All => [.. _rows.Select(static row => row.Platform.Value)];
-
-    /// <summary>The ids, in the order they are listed.</summary>
-    public ImmutableArray<string> Ids => [.. _rows.Select(static row => row.Facts.Id)];
 
     /// <summary>A platform by id or alias, letter case ignored; null when there is none.</summary>
     /// <param name="name">The id or alias.</param>

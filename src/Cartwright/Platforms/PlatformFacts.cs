@@ -28,6 +28,9 @@ public sealed record PlatformFacts(string Id, string Name)
     /// <summary>What commonly goes wrong, a sentence each.</summary>
     public ImmutableArray<string> Traps { get; init; } = [];
 
+    /// <summary>By what an image of it is known without a name, a sentence each, the surest first.</summary>
+    public ImmutableArray<string> Recognition { get; init; } = [];
+
     /// <summary>Points on which sources disagree, and the reading that is built here.</summary>
     public ImmutableArray<string> Disputes { get; init; } = [];
 

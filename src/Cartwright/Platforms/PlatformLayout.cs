@@ -17,7 +17,4 @@ public sealed record PlatformLayout(
 {
     /// <summary>Places a program can go to by name.</summary>
     public ImmutableArray<NamedPlace> Places { get; init; } = [];
-
-    /// <summary>The options' words by the options' names, letter case of names ignored; for boards that are wired for one of them.</summary>
-    public ImmutableSortedDictionary<string, string> Settled { get; init; } = ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase);
 }

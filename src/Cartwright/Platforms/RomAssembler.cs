@@ -9,7 +9,18 @@ namespace Cartwright.Platforms;
 /// <summary>From placed programs to a finished ROM: regions, headers, checksums, and the platform's own checks.</summary>
 public static class RomAssembler
 {
-    /// <summary>Assembles a ROM.</summary>
+    /// <summary>Checks that the platform has every field, word and region the request names.</summary>
+    /// <param name="platform">The platform.</param>
+    /// <param name="layout">Its layout for the request's header settings.</param>
+    /// <param name="request">What the ROM is to be made of.</param>
+    /// <param name="log">Receives everything that is wrong.</param>
+    public static void CheckSettings(Platform platform, PlatformLayout layout, RomRequest request, FindingLog log)
+    {
+        CheckKeys(platform, layout, request.Header, request.Place("header"), log);
+        CheckRegions(layout, request, log);
+    }
+
+    /// <summary>Assembles a ROM from a request whose settings are checked.</summary>
     /// <param name="platform">The platform.</param>
     /// <param name="layout">Its layout for the request's header settings.</param>
     /// <param name="request">What it is made of.</param>
@@ -17,9 +28,12 @@ public static class RomAssembler
     /// <returns>Null when a region or a header could not be made.</returns>
     public static CartView? Assemble(Platform platform, PlatformLayout layout, RomRequest request, FindingLog log)
     {
-        CheckKeys(platform, layout, request.Header, request.Place("header"), log);
-        CheckRegions(layout, request, log);
-        platform.CheckPrograms(request.Segments, log);
+        if (!CheckPrograms(platform, request, log))
+        {
+            return null;
+        }
+
+        layout = platform.Settle(layout, request.Segments);
         var regions = layout.Regions
             .Select(rule => RegionBuilder.Build(rule, request.Regions.GetValueOrDefault(rule.Name), InRegion(request, rule), request.Place("programs"), log))
             .OfType<RegionImage>()
@@ -46,6 +60,19 @@ public static class RomAssembler
         var cart = new CartView(layout, rom, headers, request.Place);
         platform.Check(cart, log);
         return cart;
+    }
+
+    // Where the programs' bytes are shifted or foreign, all that follows would be noise.
+    private static bool CheckPrograms(Platform platform, RomRequest request, FindingLog log)
+    {
+        var own = new FindingLog();
+        platform.CheckPrograms(request.Segments, own);
+        foreach (var finding in own.ToSorted())
+        {
+            log.Add(finding);
+        }
+
+        return !own.HasErrors;
     }
 
     private static IEnumerable<PlacedSegment> InRegion(RomRequest request, RegionRule rule) =>

@@ -15,6 +15,9 @@ public sealed record SizeRule(ImmutableArray<long> Customary, long Step, string 
     /// <summary>Largest legal size in bytes.</summary>
     public long Largest { get; init; } = Customary[^1];
 
+    /// <summary>Where <c>fit</c> takes the next multiple of this and not a customary size; 0 where it does not.</summary>
+    public long FitStep { get; init; }
+
     /// <summary>Powers of two, and nothing between.</summary>
     /// <param name="smallest">Smallest size in bytes, a power of two.</param>
     /// <param name="largest">Largest size in bytes, a power of two.</param>
@@ -31,10 +34,16 @@ public sealed record SizeRule(ImmutableArray<long> Customary, long Step, string 
             : $"a power of two from {ByteSize.Words(smallest)} to {ByteSize.Words(largest)}");
     }
 
-    /// <summary>The smallest customary size that holds so many bytes; null when none does.</summary>
+    /// <summary>The size <c>fit</c> takes for so many bytes; null when they are too many.</summary>
     /// <param name="needed">Bytes needed.</param>
     public long? Fit(long needed)
     {
+        if (FitStep > 0)
+        {
+            var multiple = Math.Max(Smallest, (needed + FitStep - 1) / FitStep * FitStep);
+            return multiple <= Largest ? multiple : null;
+        }
+
         foreach (var size in Customary)
         {
             if (size >= needed)

@@ -21,11 +21,11 @@ public sealed class OutputFaultTests
     }
 
     [Fact]
-    public void A_folder_in_a_file_s_place_makes_writing_fail()
+    public void A_folder_in_a_file_s_place_is_told_before_anything_is_written()
     {
         using var bench = new BuildBench(Good);
         Directory.CreateDirectory(Path.Combine(bench.Output, "lantern-tide.record.json"));
-        Assert.Equal([OutputFindings.WriteFailed], Write(bench));
+        Assert.Equal([OutputFindings.NotWritable], Write(bench));
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed class PartChecksTests
         Assert.Null(PartChecks.Find("SST39SF400", "U1", log, Place));
         var finding = Assert.Single(log.ToSorted());
         Assert.Equal((PartFindings.Unknown, Place), (finding.Rule, finding.Place));
-        Assert.Contains("SST39SF040", finding.Expected, StringComparison.Ordinal);
+        Assert.Contains("SST39SF040", finding.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]

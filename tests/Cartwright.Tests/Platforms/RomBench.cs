@@ -55,7 +55,9 @@ internal sealed class RomBench(Platform platform)
             Revision = Value(Revision),
             Regions = _regions.ToImmutableSortedDictionary(StringComparer.OrdinalIgnoreCase),
         };
-        return RomAssembler.Assemble(platform, platform.Layout(header), request, Log);
+        var layout = platform.Layout(header);
+        RomAssembler.CheckSettings(platform, layout, request, Log);
+        return RomAssembler.Assemble(platform, layout, request, Log);
     }
 
     /// <summary>Assembles, and fails the test when there is an error.</summary>

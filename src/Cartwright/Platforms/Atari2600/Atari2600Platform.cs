@@ -60,10 +60,7 @@ public sealed class Atari2600Platform : Platform
         {
             Align = scheme.PowerOn == PowerOn.Only ? RegionAlign.End : RegionAlign.Start,
         };
-        return new PlatformLayout(scheme.Name, [rom, .. Data(scheme)], [], new Atari2600Addresses(scheme))
-        {
-            Settled = ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase).Add(Scheme.Name, scheme.Name),
-        };
+        return new PlatformLayout(scheme.Name, [rom, .. Data(scheme)], [], new Atari2600Addresses(scheme));
     }
 
     private static IEnumerable<RegionRule> Data(BankScheme scheme) =>

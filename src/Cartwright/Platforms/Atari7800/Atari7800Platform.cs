@@ -53,7 +53,7 @@ public sealed class Atari7800Platform : Platform
     {
         if (cart.Rom[Rom] is { } region)
         {
-            new Atari7800Checks(cart, region, Atari7800Scheme.Named(cart.Layout.Settled[Scheme.Name]), log).Run();
+            new Atari7800Checks(cart, region, Atari7800Scheme.Named(cart.Layout.Variant), log).Run();
         }
     }
 
@@ -81,9 +81,6 @@ public sealed class Atari7800Platform : Platform
         ImmutableArray<HeaderTable> headers = contained ? [Atari7800Footer.Table(scheme), A78Container.Table(scheme)] : [Atari7800Footer.Table(scheme)];
         // Banks count from the start; without any, a short program belongs at the end.
         var rom = new RegionRule(Rom, scheme.SizeRule, "program and data") { Align = scheme.FixedPage < 0 ? RegionAlign.End : RegionAlign.Start };
-        return new PlatformLayout(contained ? scheme.Name : scheme.Name + " without a container", [rom], headers, new Atari7800Addresses(scheme))
-        {
-            Settled = ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase).Add(Scheme.Name, scheme.Name),
-        };
+        return new PlatformLayout(scheme.Name, [rom], headers, new Atari7800Addresses(scheme));
     }
 }

@@ -49,7 +49,7 @@ public sealed class Atari5200Platform : Platform
     {
         if (cart.Rom[Rom] is { } region)
         {
-            new Atari5200Checks(cart, region, ConsoleScheme.Named(cart.Layout.Settled[Scheme.Name]), log).Run();
+            new Atari5200Checks(cart, region, ConsoleScheme.Named(cart.Layout.Variant), log).Run();
         }
     }
 
@@ -74,12 +74,9 @@ public sealed class Atari5200Platform : Platform
             Align = scheme.Name == ConsoleScheme.Banked ? RegionAlign.Start : RegionAlign.End,
         };
         return new PlatformLayout(
-            contained ? scheme.Name : scheme.Name + " without a container",
+            scheme.Name,
             [rom],
             contained ? trailer.Add(CartContainer.Table(console: true, scheme.TypeOf)) : trailer,
-            new ConsoleAddresses(scheme))
-        {
-            Settled = ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase).Add(Scheme.Name, scheme.Name),
-        };
+            new ConsoleAddresses(scheme));
     }
 }

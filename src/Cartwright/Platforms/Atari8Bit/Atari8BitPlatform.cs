@@ -48,7 +48,7 @@ public sealed class Atari8BitPlatform : Platform
     {
         if (cart.Rom[Rom] is { } region)
         {
-            new Atari8BitChecks(cart, region, ComputerScheme.Named(cart.Layout.Settled[Scheme.Name]), log).Run();
+            new Atari8BitChecks(cart, region, ComputerScheme.Named(cart.Layout.Variant), log).Run();
         }
     }
 
@@ -68,12 +68,9 @@ public sealed class Atari8BitPlatform : Platform
         // Banks count from the start; without any, a short program belongs at the end, where the trailer is.
         var rom = new RegionRule(Rom, scheme.SizeRule, "program and data") { Align = scheme.Bank == 0 ? RegionAlign.End : RegionAlign.Start };
         return new PlatformLayout(
-            contained ? scheme.Name : scheme.Name + " without a container",
+            scheme.Name,
             [rom],
             contained ? trailer.Add(CartContainer.Table(console: false, scheme.TypeOf)) : trailer,
-            new ComputerAddresses(scheme))
-        {
-            Settled = ImmutableSortedDictionary.Create<string, string>(StringComparer.OrdinalIgnoreCase).Add(Scheme.Name, scheme.Name),
-        };
+            new ComputerAddresses(scheme));
     }
 }

@@ -18,7 +18,7 @@ internal static class ConsoleTrailer
 
     public static HeaderTable Table { get; } = new("cartridge trailer", "rom", new HeaderAnchor(Length, FromEnd: true), Length,
     [
-        new("palMark", 0, 1, new NumberCodec(BytesPlacement.Byte, new PlainNumber(2), zeroCounts: true), "Tested by a later console's own program to see whether the game is for PAL; not verified.", "from memory"),
+        new("palMark", 0, 1, new NumberCodec(BytesPlacement.Byte, new PlainNumber(2)) { ZeroIsSaid = true }, "Tested by a later console's own program to see whether the game is for PAL; not verified.", "from memory"),
         new(Title, TitleAt, TitleLength, new DisplayTextCodec(), "The title the console shows at power-on.", Source) { FromCart = CartKey.Title },
         new("titleColours", TitleAt, TitleLength, new LetterColourCodec(), "The title's colours, of the four the screen has.", Source)
             { DefaultFrom = static context => IsTitle(context[Title]) ? "0" : null },

@@ -52,8 +52,8 @@ internal static class BootChecks
         : !cart.Covered(target, 1) ? "no program is there"
         : null;
 
-    // The address the entry's jump goes to; null when it is other code, whose way cannot be followed.
-    private static int? Target(ReadOnlySpan<byte> entry)
+    /// <summary>The address the entry's jump goes to; null when it is other code, whose way cannot be followed.</summary>
+    internal static int? Target(ReadOnlySpan<byte> entry)
     {
         var skipped = entry.IndexOfAnyExcept(Nop, DisableInterrupts);
         var code = entry[Math.Max(skipped, 0)..];

@@ -54,6 +54,13 @@ internal static class GameBoyFacts
             "On an MBC1 board for several games of 256 KiB each game begins at bank $00, $10, $20 or $30 with a header of its own.",
             "The bus has 5 V: a 3.3 V flash part needs its address and control lines translated and a transceiver on its data lines; read both data sheets.",
         ],
+        Recognition =
+        [
+            "Exact: the boot bitmap at 0x0104; also with the bytes of each word exchanged, in the last 32 KiB of an image of 64 KiB or more that is a power of two (an MMM01's menu), and at 0x40104, 0x80104 or 0xC0104 of 1 MiB (MBC1 for several games).",
+            "Structural: a right header checksum at 0x014D, and legal codes for type, ROM and RAM at 0x0147-0x0149. It is the same with the bytes of each word exchanged, so that it does not show the order.",
+            "Candidate: a jump at 0x0100, a title of letters, legal codes, and just the size the ROM code says: a program whose header was not finished.",
+            "A prefix of 512 bytes in front is passed over where that makes the claim surer.",
+        ],
         Disputes =
         [
             "ROM size codes 52, 53 and 54 stand in old lists only: not used here.",

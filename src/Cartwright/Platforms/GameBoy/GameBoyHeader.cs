@@ -36,8 +36,8 @@ public static class GameBoyHeader
     public static HeaderTable Main { get; } = new("Game Boy header", Region, new HeaderAnchor(Start), Length,
     [
         new("entry", 0x00, 4, new BytesCodec(4), "Code that runs first, usually 00 C3 50 01 (nop, jp $0150): the program's own.", Source),
-        new("bitmap", BootBitmap.Offset, BootBitmap.Length, new BootBitmapCodec(), "The picture the console shows and compares before it starts the cartridge.", Source)
-            { Default = BootBitmapCodec.WriteWord },
+        new("bitmap", BootBitmap.Offset, BootBitmap.Length, new BitmapCodec([.. BootBitmap.Bytes]), "The picture the console shows and compares before it starts the cartridge.", Source)
+            { Default = BitmapCodec.WriteWord },
         .. Title,
         new("newLicensee", 0x44, 2, new TextCodec(0x00), "Two letters for the publisher; read when the old licensee is 33.", Source) { Default = "" },
         new("sgbFlag", 0x46, 1, Named(new(0x00, "none"), new(0x03, "sgb", "Super Game Boy functions; the old licensee must be 33")), "Whether the Super Game Boy's functions are used.", Source)
@@ -65,8 +65,8 @@ public static class GameBoyHeader
     /// <summary>The header in the last 32 KiB, from which an MMM01 cartridge starts. All but bitmap and checksum is the menu program's own.</summary>
     public static HeaderTable Menu { get; } = new("menu header of an MMM01 cartridge", Region, new HeaderAnchor(Window - Start, FromEnd: true), Length,
     [
-        new("menuBitmap", BootBitmap.Offset, BootBitmap.Length, new BootBitmapCodec(), "The boot bitmap of the menu, which the console compares.", "Pan Docs, MMM01")
-            { Default = BootBitmapCodec.WriteWord },
+        new("menuBitmap", BootBitmap.Offset, BootBitmap.Length, new BitmapCodec([.. BootBitmap.Bytes]), "The boot bitmap of the menu, which the console compares.", "Pan Docs, MMM01")
+            { Default = BitmapCodec.WriteWord },
     ])
     {
         Checksums =

@@ -32,6 +32,9 @@ public sealed class GameBoyPlatform : Platform
     public override ImmutableArray<PlatformLayout> Layouts { get; } = [Standard, Mmm01];
 
     /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => GameBoyRecognition.Recognise(file);
+
+    /// <inheritdoc/>
     public override PlatformLayout Layout(HeaderSettings settings) =>
         settings["cartridgeType"] is { } stated
         && CartridgeTypes.Words.TryParse(stated.Text, out var code)

@@ -49,6 +49,13 @@ internal static class MegaDriveFacts
             "Trailing 0xFF trimmed away, so that romEnd points behind the file.",
             "A 3.3 V flash chip on this 5 V bus: use a level shifter or a part that its data sheet calls 5 V tolerant.",
         ],
+        Recognition =
+        [
+            "Exact: SEGA at 0x0100, or at 0x0101 behind a space; also with the bytes of each word exchanged, and behind a prefix of 512 bytes.",
+            "Copier's blocks: behind the prefix, blocks of 16 KiB with odd and even bytes apart, which show SEGA once brought together; exact where the prefix has its mark AA BB at 8, structural where not.",
+            "Structural: all odd bytes before all even ones, which show SEGA once brought together.",
+            "Candidate: every second letter of a known system type at 0x0080: one chip of two, and the file of the other is needed.",
+        ],
         Disputes =
         [
             "Serial type of education titles: AI or A1. AI is the documented choice here; both are accepted.",

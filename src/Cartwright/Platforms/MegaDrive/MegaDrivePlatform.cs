@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Manifests;
@@ -59,18 +60,30 @@ public sealed class MegaDrivePlatform : Platform
     }
 
     /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => MegaDriveRecognition.Recognise(file);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "md";
 
     /// <inheritdoc/>
     public override void Check(CartView cart, FindingLog log)
     {
         var view = new MegaDriveCart(cart);
-        ProgramOrder.Check(view, log);
-        VectorChecks.Check(view, log);
+        if (ProgramOrder.Check(view, log))
+        {
+            VectorChecks.Check(view, log);
+        }
+
         TextChecks.Check(view, log);
         RangeChecks.Check(view, log);
         SaveChecks.Check(view, log);
     }
+
+    /// <summary>The layout an image shows: pages where it says so or is larger than the console's window.</summary>
+    /// <param name="systemType">The header's system type.</param>
+    /// <param name="length">The image's length in bytes.</param>
+    internal static string VariantOf(ReadOnlySpan<byte> systemType, long length) =>
+        length > MegaDriveAddresses.WindowEnd || Encoding.ASCII.GetString(systemType).Trim() == MegaDriveHeader.BankSystem ? Paged : Linear;
 
     private static PlatformLayout Make(string variant, SizeRule sizes, string system, bool pages) => new(variant,
         [new RegionRule(MegaDriveHeader.Region, sizes, "vectors, header, program and data")],

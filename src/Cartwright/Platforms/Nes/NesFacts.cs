@@ -48,6 +48,11 @@ internal static class NesFacts
             "Where the console rewrites PRG, a read-back differs in the sectors with progress.",
             "PRG larger than customary boards take runs on permissive software and needs a board with enough latch bits.",
         ],
+        Recognition =
+        [
+            "Exact: a container, which begins with 4E 45 53 1A; also behind a copier's prefix of 512 bytes. Sizes that do not add up to the file's are told and change nothing.",
+            "Candidate: PRG without a container, 16 KiB to 1 MiB in whole 8 KiB, with RESET from $8000 to $FFF9, NMI from $8000 or from $0200 to $07FF, and at RESET an opcode programs begin with. About one random block in a hundred has all that, and CHR behind PRG hides it: the manifest must say what the file is.",
+        ],
         Disputes =
         [
             "MMC1 at power-on: some tests say the last bank, others say fragile. Here: the vectors must be in the last 16 KiB, and a warning tells of each 32 KiB without them.",

@@ -33,6 +33,9 @@ public sealed class NesPlatform : Platform
     public override PlatformLayout Layout(HeaderSettings settings) => Settle(Mapper(settings), Word(settings, Container));
 
     /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => NesRecognition.Recognise(file);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "nes";
 
     /// <inheritdoc/>

@@ -45,6 +45,13 @@ internal static class SnesFacts
             "The extended header is ignored unless the developer ID is $33.",
             "A 3.3 V flash chip on the 5 V bus needs level translation on every line; a regulator alone stresses chip and console. See the data sheet.",
         ],
+        Recognition =
+        [
+            "Structural: 8 points or more for a header at 0x7FC0, 0xFFC0, 0x407FC0 or 0x40FFC0. Checksum and complement that belong together give 4 (0000 and FFFF only 1), a right sum 6; a map mode that belongs to the place 3, another -2; a RESET vector from $8000 on 2, a lower one -4; an opcode there that programs begin with 2, one they do not -2; a ROM size code that fits the file 2; a possible RAM size, a known country, a title of letters and a game code of letters 1 each.",
+            "Of several places the one with most points is taken; then the one whose sum is right, lorom for an odd multiple of 32 KiB, and the lower one.",
+            "Images whose banks were taken apart, all upper halves first: found where 0x7FD5 holds a mode of HiROM and the header at its own place has more points.",
+            "A prefix of 512 bytes in front is passed over where that gives more points.",
+        ],
         Disputes =
         [
             "Order of complement and checksum: an older wiki page has them the other way round. Built here: complement at $FFDC, checksum at $FFDE.",

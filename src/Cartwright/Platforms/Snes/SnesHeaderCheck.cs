@@ -16,7 +16,7 @@ internal static class SnesHeaderCheck
         CheckCodes(cart, log);
         CheckExtended(cart, log);
         CheckGameCode(cart, log);
-        if (Raw(cart, "title") is [.., 0] && !IsCustom(cart))
+        if (Raw(cart, "title") is [not 0, .., 0] && !IsCustom(cart))
         {
             log.Add(SnesFindings.TitleZeros, cart.Place("header:title"), $"The title ends with zeros: {cart["title"]}.");
         }

@@ -38,7 +38,13 @@ public sealed class SnesPlatform : Platform
     }
 
     /// <inheritdoc/>
+    public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => SnesRecognition.Recognise(file);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "sfc";
+
+    /// <inheritdoc/>
+    public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log) => SnesProgramCheck.FindPrefixes(segments, log);
 
     /// <inheritdoc/>
     public override void Check(CartView cart, FindingLog log)
@@ -49,7 +55,7 @@ public sealed class SnesPlatform : Platform
             return;
         }
 
-        if (!SnesProgramCheck.FindDisplaced(cart, region, mapping, log))
+        if (!SnesProgramCheck.FindSwapped(cart, region, mapping, log))
         {
             SnesVectorCheck.Run(cart, region, mapping, log);
         }

@@ -16,21 +16,14 @@ internal static class SnesProgramCheck
 
     private static ReadOnlySpan<byte> HighModes => [0x1, 0x5, 0xA];
 
-    /// <summary>True when the bytes are shifted or their halves swapped; what the vectors hold means nothing then.</summary>
-    public static bool FindDisplaced(CartView cart, RegionImage region, SnesMapping mapping, FindingLog log)
+    /// <summary>Looks for what an old copier put in front of a program.</summary>
+    public static void FindPrefixes(ImmutableArray<PlacedSegment> segments, FindingLog log)
     {
-        var found = false;
-        foreach (var segment in region.Coverage)
+        foreach (var segment in segments.Where(HasPrefix))
         {
-            if (HasPrefix(segment))
-            {
-                log.Add(SnesFindings.CopierPrefix, segment.Place,
-                    $"{segment.Program} has {ByteSize.Describe(segment.Length)}, 512 more than whole kilobytes, and what looks like a header 512 bytes behind a header's place.");
-                found = true;
-            }
+            log.Add(SnesFindings.CopierPrefix, segment.Place,
+                $"{segment.Program} has {ByteSize.Describe(segment.Length)}, 512 more than whole kilobytes, and what looks like a header 512 bytes behind a header's place.");
         }
-
-        return found || FindSwapped(cart, region, mapping, log);
     }
 
     public static void Run(CartView cart, RegionImage region, SnesMapping mapping, FindingLog log)
@@ -64,7 +57,8 @@ internal static class SnesProgramCheck
         return false;
     }
 
-    private static bool FindSwapped(CartView cart, RegionImage region, SnesMapping mapping, FindingLog log)
+    /// <summary>True when the halves are swapped; what the vectors hold means nothing then.</summary>
+    public static bool FindSwapped(CartView cart, RegionImage region, SnesMapping mapping, FindingLog log)
     {
         var lower = mapping.Title - mapping.Start;
         var swapped = mapping.Extended

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Cartwright.Checksums;
+using Cartwright.Headers;
 using Cartwright.Platforms.GameBoy;
 using Xunit;
 
@@ -57,5 +58,5 @@ public sealed class BootBitmapTests
     [InlineData("Keep", true)]
     [InlineData("CEED", false)]
     [InlineData("draw", false)]
-    public void Words_are_read_in_any_case(string text, bool good) => Assert.Equal(good, new BootBitmapCodec().Write(text, new byte[48]) is null);
+    public void Words_are_read_in_any_case(string text, bool good) => Assert.Equal(good, new BitmapCodec([.. BootBitmap.Bytes]).Write(text, new byte[48]) is null);
 }

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Cartwright.Platforms;
+
+namespace Cartwright.Tests.Platforms.Recognition;
+
+/// <summary>An example of the repository, built in memory.</summary>
+/// <param name="Name">The cart's name.</param>
+/// <param name="Build">The build.</param>
+internal sealed record ExampleCart(string Name, CartBuild Build)
+{
+    private byte[]? _file;
+
+    /// <summary>All of them, of whatever platforms there are.</summary>
+    public static ImmutableSortedDictionary<string, ExampleCart> All { get; } =
+        Directory.EnumerateFiles(Path.Combine(Approved.Root, "examples"), "cart.json", SearchOption.AllDirectories)
+            .Select(static manifest => CartBuilder.Default.Build(new BuildRequest(manifest)))
+            .Select(static build => new ExampleCart(build.Manifest!.Cart.Name.Text, build))
+            .ToImmutableSortedDictionary(static cart => cart.Name, static cart => cart, StringComparer.Ordinal);
+
+    public Platform Platform => Build.Platform!;
+
+    public CartView Cart => Build.Cart!;
+
+    /// <summary>Whether the platform recognises anything at all.</summary>
+    public bool IsRecognised => Platform.GetType().GetMethod(nameof(Platform.Recognise))!.DeclaringType != typeof(Platform);
+
+    /// <summary>The exchange file.</summary>
+    public byte[] File => _file ??= [.. Platform.Exchange(Cart).SelectMany(static part => part.ToArray())];
+}
