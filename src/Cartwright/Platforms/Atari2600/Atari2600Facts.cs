@@ -35,6 +35,12 @@ internal static class Atari2600Facts
             "A file of 4 KiB that accesses hot spots is one half of a set of two.",
             "The chip that scheme dpc needs is none that can be burned; its ROM and its data are two regions here. Files of 10495 bytes hold a table behind both.",
         ],
+        Recognition =
+        [
+            "Structural: a size that some scheme has; in every 4 KiB a reset vector with bit 12 set, below $1FFA in 13 bits, to a byte other than 0x00 and 0xFF; a write to $02 that waits for the end of the line; and a start as nearly all games have it: 78 D8, or a switch of banks.",
+            "Candidate: all that with another start. About one random block in fifty has it.",
+            "The scheme is never taken from the bytes: they only serve to warn where they look like another.",
+        ],
         Disputes =
         [
             "Bank at power-on of f8, f6, f4 and their like: undefined on hardware, the last by habit (from memory). Here: each bank that may show is checked, and a warning tells of those without a start.",

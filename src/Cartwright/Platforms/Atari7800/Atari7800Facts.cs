@@ -36,6 +36,12 @@ internal static class Atari7800Facts
             "The container's size field may be wrong; the file's length less 128 counts.",
             "The container is on no chip.",
         ],
+        Recognition =
+        [
+            "Exact: the A78 container: ATARI7800 at 1, and ACTUAL CART DATA STARTS HERE at 100.",
+            "Structural: a size that some scheme has; at $FFF8 a high half of 0xF, at $FFF9 a low half of 3 or 7; a signature; all three vectors inside both ROM and signed area; and at the reset vector SEI, CLD or JMP.",
+            "Candidate: the marks at $FFF8 and $FFF9 alone, and a reset vector from $4000 on. About one random block in 170 has them: the manifest must say.",
+        ],
         Disputes =
         [
             "Maps of activision and absolute: from memory. With activision the processor's last 128 bytes are not the file's last ones but those before offset 0x1E000.",

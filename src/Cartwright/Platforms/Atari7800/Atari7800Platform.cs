@@ -71,8 +71,8 @@ public sealed class Atari7800Platform : Platform
             return null;
         }
 
-        return FooterSight.Agrees(file[^Atari7800Footer.Length..], length)
-            ? new RecognitionClaim(Certainty.Structural, "the last 128 bytes hold a signature, its marks, and a start inside the signed area")
+        return FooterSight.Agrees(file)
+            ? new RecognitionClaim(Certainty.Structural, "the last 128 bytes hold a signature, its marks, and vectors inside the signed area, and the program begins as programs do")
             : new RecognitionClaim(Certainty.Candidate, "the bytes at $FFF8 and $FFF9 have the marks of the footer");
     }
 

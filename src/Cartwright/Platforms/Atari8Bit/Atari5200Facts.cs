@@ -30,6 +30,12 @@ internal static class Atari5200Facts
             "0xFF at $BFFD, as in an erased chip, means no title screen.",
             "The container is on no chip.",
         ],
+        Recognition =
+        [
+            "Exact: the CART container with a number of this console's: CART, and the number high byte first at 4. A wrong checksum is told and changes nothing.",
+            "Candidate: a size that some scheme has, a start at $BFFE from $4000 to $BFFF, and at $BFFC two digits of a year, or 0xFF at $BFFD; where the end is no trailer of the computers' cartridges. The manifest must say.",
+            "Nothing tells 16 KiB in one chip from 16 KiB in two, except the addresses of jumps.",
+        ],
         Disputes =
         [
             "Order of the two chips, and the map of the 40 KiB board: from memory.",

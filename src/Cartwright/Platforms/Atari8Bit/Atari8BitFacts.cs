@@ -28,6 +28,11 @@ internal static class Atari8BitFacts
             "16 KiB burned with their halves exchanged.",
             "The container is on no chip.",
         ],
+        Recognition =
+        [
+            "Exact: the CART container with a number from 1 to 255 that is none of the Atari 5200's: CART, and the number high byte first at 4. A wrong checksum is told and changes nothing.",
+            "Candidate: a size that some scheme has, and in the last six bytes 0x00 as presence, run and init address inside the ROM. About one random block in a hundred has that: the manifest must say.",
+        ],
         Disputes =
         [
             "Bits of the option byte: from memory.",
