@@ -43,13 +43,26 @@ internal sealed class Atari8BitChecks(CartView cart, RegionImage region, Compute
         {
             log.Add(Atari8BitFindings.DiagnosticStart, cart.Place("header:" + ComputerTrailer.Diagnostic), "Bit 7 of the option byte is set.");
         }
-        else if (cart[ComputerTrailer.RunCartridge] == Yes && Value(ComputerTrailer.Run) is 0 or 0xFFFF)
+        else
         {
-            log.Add(Atari8BitFindings.NoRunAddress, cart.Place("header:" + ComputerTrailer.Run), $"Bit 2 of the option byte is set, and the run address is {cart[ComputerTrailer.Run]}.");
+            CheckRun(cart[ComputerTrailer.RunCartridge] == Yes, Value(ComputerTrailer.Run) is not (0 or 0xFFFF));
         }
-        else if (cart[ComputerTrailer.RunCartridge] == Yes)
+    }
+
+    private void CheckRun(bool asked, bool given)
+    {
+        var place = cart.Place("header:" + ComputerTrailer.Run);
+        if (asked && given)
         {
             CheckAddress(ComputerTrailer.Run, "run");
+        }
+        else if (asked)
+        {
+            log.Add(Atari8BitFindings.NoRunAddress, place, $"Bit 2 of the option byte is set, and the run address is {cart[ComputerTrailer.Run]}.");
+        }
+        else if (given)
+        {
+            log.Add(Atari8BitFindings.RunNotAsked, place, $"The run address is {cart[ComputerTrailer.Run]}, and bit 2 of the option byte is clear.");
         }
     }
 

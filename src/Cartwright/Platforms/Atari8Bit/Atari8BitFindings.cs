@@ -39,7 +39,12 @@ public static class Atari8BitFindings
     public static readonly FindingRule DiagnosticStart = new("CW4492", FindingSeverity.Note, "Diagnostic start",
         "The computer goes to the init address before it has set anything up (from memory).", "Nothing, if the program does that itself.");
 
+    /// <summary>A run address that is not gone to.</summary>
+    public static readonly FindingRule RunNotAsked = new("CW4493", FindingSeverity.Warning, "Run address is not used",
+        "With bit 2 of the option byte clear the computer calls the init address only, and the game does not start by itself (bits from memory).",
+        "State `runCartridge: true`, and let the program hold no option byte of its own; if only init is meant, nothing.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
-        [ContainerInside, NotPresent, NoRunAddress, AddressOutside, AddressUncovered, TrailerElsewhere, BankWithoutTrailer, DiagnosticStart];
+        [ContainerInside, NotPresent, NoRunAddress, AddressOutside, AddressUncovered, TrailerElsewhere, BankWithoutTrailer, DiagnosticStart, RunNotAsked];
 }

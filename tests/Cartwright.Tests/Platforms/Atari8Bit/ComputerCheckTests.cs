@@ -30,7 +30,9 @@ public sealed class ComputerCheckTests
     [InlineData(0xBF00, 0x84, "CW4492")]
     [InlineData(0xE000, 0x04, "CW4488")]
     [InlineData(0x9FFF, 0x04, "CW4488")]
-    [InlineData(0xE000, 0x00, null)]
+    [InlineData(0xE000, 0x00, "CW4493")]
+    [InlineData(0xBF00, 0x00, "CW4493")]
+    [InlineData(0xFFFF, 0x00, null)]
     public void The_run_address(int run, byte options, string? code) =>
         Only(code, ComputerPrograms.Bench("standard", TestBytes.All(0xEA, 0x2000).PutTrailer(0x2000, run, options, 0xBF00)));
 
