@@ -65,7 +65,7 @@ internal sealed class Atari7800Checks(CartView cart, RegionImage region, Atari78
     private void CheckSignature()
     {
         var place = cart.Place("header:" + Atari7800Footer.Signature);
-        if (!FooterSight.IsBlank(Bytes.Slice(Footer, Atari7800Footer.SignatureLength)))
+        if (!Blank.Is(Bytes.Slice(Footer, Atari7800Footer.SignatureLength)))
         {
             log.Add(Atari7800Findings.SignatureCarried, place,
                 $"The signature at 0x{Footer:X6}-0x{Footer + Atari7800Footer.SignatureLength - 1:X6} of the ROM is the program's; it is for ${SignedPage << 12:X4}-$FF7F.");

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using Cartwright.Roms;
 
 namespace Cartwright.Platforms.Atari7800;
 
@@ -18,13 +19,10 @@ internal static class FooterSight
     {
         var footer = image[^Atari7800Footer.Length..];
         var first = Math.Max(AddressLimit - image.Length, (footer[0x79] & 0xF0) << 8);
-        return !IsBlank(footer[..Atari7800Footer.SignatureLength])
+        return !Blank.Is(footer[..Atari7800Footer.SignatureLength])
             && LeadsInside(footer[0x7A..], first) && LeadsInside(footer[0x7C..], first) && LeadsInside(footer[0x7E..], first)
             && Begins(image[^(AddressLimit - Reset(footer))]);
     }
-
-    /// <summary>Whether there is no signature.</summary>
-    public static bool IsBlank(ReadOnlySpan<byte> signature) => !signature.ContainsAnyExcept((byte)0) || !signature.ContainsAnyExcept((byte)0xFF);
 
     private static bool LeadsInside(ReadOnlySpan<byte> vector, int first) => BinaryPrimitives.ReadUInt16LittleEndian(vector) is var at && at >= first && at < FooterStart;
 
