@@ -53,7 +53,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             entries[i] = entries[i] with { Raw = [.. target.Slice(entries[i].Offset - start, entries[i].Field.Length)] };
         }
 
-        var checksums = WriteChecksums(table, region, start, before);
+        var checksums = region is null ? WriteChecksums(table, target) : WriteChecksums(table, region, start, before);
         return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
     }
 
@@ -198,14 +198,21 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         return true;
     }
 
-    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, RegionImage? region, int start, byte[] before)
+    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, RegionImage region, int start, byte[] before) =>
+        [.. table.Checksums.Select(row => WriteChecksum(row, region, start + row.Offset, before.AsSpan(row.Offset, row.Length)))];
+
+    // A container's checksums are of the regions behind it.
+    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, Span<byte> container)
     {
         var entries = ImmutableArray.CreateBuilder<ChecksumEntry>();
-        if (region is not null)
+        foreach (var row in table.Checksums)
         {
-            foreach (var row in table.Checksums)
+            if (row.Over is { } region)
             {
-                entries.Add(WriteChecksum(row, region, start + row.Offset, before.AsSpan(row.Offset, row.Length)));
+                var computed = row.Compute(context.RegionBytes(region).Span);
+                row.Placement.Write(container.Slice(row.Offset, row.Length), computed);
+                CompareStated(row, computed);
+                entries.Add(new ChecksumEntry(row, row.Offset, computed, computed));
             }
         }
 

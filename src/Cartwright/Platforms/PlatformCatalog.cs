@@ -21,6 +21,10 @@ public sealed class PlatformCatalog
     public static PlatformCatalog BuiltIn { get; } = new(
     [
         Row(MegaDrive.Sega32XFacts.Facts, static () => new MegaDrive.Sega32XPlatform()),
+        Row(Atari2600.Atari2600Facts.Facts, static () => new Atari2600.Atari2600Platform()),
+        Row(Atari8Bit.Atari5200Facts.Facts, static () => new Atari8Bit.Atari5200Platform()),
+        Row(Atari7800.Atari7800Facts.Facts, static () => new Atari7800.Atari7800Platform()),
+        Row(Atari8Bit.Atari8BitFacts.Facts, static () => new Atari8Bit.Atari8BitPlatform()),
         Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),

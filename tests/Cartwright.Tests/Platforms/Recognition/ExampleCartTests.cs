@@ -107,7 +107,7 @@ public sealed class ExampleCartTests
 
     private static ImmutableArray<HeaderImage> ReadHeaders(CartView cart)
     {
-        var context = new HeaderContext(null, null, cart.Rom.LengthOf);
+        var context = new HeaderContext(null, null, cart.Rom.LengthOf) { RegionBytes = name => cart.Rom[name]?.Bytes ?? default };
         return
         [
             .. cart.Headers.Select(header => HeaderReader.Read(
@@ -121,8 +121,10 @@ public sealed class ExampleCartTests
         {
             var mask = new byte[entry.Field.Length];
             entry.Field.Codec.Mask(mask);
+            // Where zero is a value that programs may mean, only the fill says nothing.
+            var blank = entry.Field.Codec.IsBlank(new byte[mask.Length], 0xFF) ? (byte)0 : (byte)0xFF;
             for (var i = 0; i < entry.Field.Codec.Reach(entry.Raw.AsSpan()); i++)
-                program[entry.Offset + i] &= (byte)~mask[i];
+                program[entry.Offset + i] = (byte)((program[entry.Offset + i] & ~mask[i]) | (blank & mask[i]));
         }
 
         foreach (var checksum in header.Checksums)
