@@ -148,7 +148,7 @@ public static class BuildRecord
             {
                 json.WriteStartObject();
                 json.WriteString("checksum", entry.Row.Name);
-                json.WriteString("in", header.Table.Region);
+                json.WriteString("in", header.Table.Region ?? "container");
                 json.WriteString("offset", Number.Hex(entry.Offset, 6));
                 json.WriteString("stored", entry.Row.Format(entry.Stored));
                 json.WriteString("computed", entry.Row.Format(entry.Computed));

@@ -60,7 +60,7 @@ public static class PlatformPage
         {
             page.Heading(3, option.Name);
             page.Paragraph(option.Meaning);
-            page.List([$"When not stated: {Code(option.Default)}", $"Source: {option.Source}."]);
+            page.List([option.Required ? "It must be stated." : $"When not stated: {Code(option.Default)}", $"Source: {option.Source}."]);
             WordList.Write(page, "Words", option.Values, numbers: false);
         }
     }

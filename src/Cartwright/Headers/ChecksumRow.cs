@@ -22,6 +22,9 @@ public sealed record ChecksumRow(string Name, int Offset, int Length, ByteOrder 
     /// <summary>Other functions programs are known to store the value of. A value that one of them explains may be meant.</summary>
     public ImmutableArray<OtherChecksum> Others { get; init; } = [];
 
+    /// <summary>The region it is computed over, where it stands in a container; null where it stands in the region itself.</summary>
+    public string? Over { get; init; }
+
     /// <summary>How the number lies in its bytes.</summary>
     public BytesPlacement Placement => new(Length, Order);
 

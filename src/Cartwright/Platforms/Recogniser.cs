@@ -23,6 +23,7 @@ public sealed class Recogniser(PlatformCatalog catalog)
             }
         }
 
+        claims.RemoveAll(row => claims.Exists(other => Covers(other, row)));
         return [.. claims.OrderByDescending(static row => row.Claim.Certainty).ThenByDescending(static row => row.Claim.Score)];
     }
 
@@ -30,4 +31,7 @@ public sealed class Recogniser(PlatformCatalog catalog)
     /// <param name="ranked">The claims.</param>
     public static RecognisedPlatform? Decide(ImmutableArray<RecognisedPlatform> ranked) =>
         ranked.Length == 1 || (ranked.Length > 1 && ranked[0].Claim.Certainty > ranked[1].Claim.Certainty) ? ranked[0] : null;
+
+    private static bool Covers(RecognisedPlatform add, RecognisedPlatform plain) =>
+        add.Claim.Includes == plain.Platform.Facts.Id && add.Claim.Certainty >= plain.Claim.Certainty;
 }
