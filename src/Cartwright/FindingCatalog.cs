@@ -4,6 +4,7 @@ using Cartwright.Chips;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Images;
+using Cartwright.Inspection;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
 using Cartwright.Programs;
@@ -23,6 +24,7 @@ public static class FindingCatalog
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
         new("Output", OutputFindings.All),
+        new("Existing images", InspectionFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>

@@ -31,5 +31,15 @@ public sealed class HeaderContext(ManifestValue? title, ManifestValue? revision,
 
     internal void Hold(byte[] header) => _held = header;
 
+    /// <summary>Takes over what the manifest states.</summary>
+    /// <param name="settings">The manifest's <c>header</c>.</param>
+    internal void SetAll(HeaderSettings settings)
+    {
+        foreach (var (name, value) in settings.Values)
+        {
+            Set(name, value.Text);
+        }
+    }
+
     internal void Set(string field, string text) => _values[field] = text;
 }

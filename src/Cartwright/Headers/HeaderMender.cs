@@ -8,9 +8,9 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
 {
     /// <summary>Mends one header in place.</summary>
     /// <param name="table">The table.</param>
-    /// <param name="region">The bytes of its region; changed.</param>
+    /// <param name="region">The bytes of its region or container; changed.</param>
     /// <param name="fill">The region's fill value.</param>
-    /// <param name="context">What is known of the image; receives each field.</param>
+    /// <param name="context">What is known of the image, with the regions as they are mended; receives each field.</param>
     /// <returns>Everything that was not right, in the order of the table; nothing when the bytes end before the header does.</returns>
     public ImmutableArray<HeaderChange> Mend(HeaderTable table, Span<byte> region, byte fill, HeaderContext context)
     {
@@ -35,7 +35,10 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
 
         foreach (var row in table.Checksums)
         {
-            Keep(MendChecksum(row, start, region));
+            if (table.Region is not null || row.Over is not null)
+            {
+                Keep(MendChecksum(row, start, region, row.Over is { } over ? context.RegionBytes(over).Span : region));
+            }
         }
 
         return changes.ToImmutable();
@@ -66,11 +69,11 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
     private static string? Right(HeaderField field, ReadOnlySpan<byte> bytes, byte fill, HeaderContext context) =>
         field.WorkOut?.Invoke(context) ?? (field.Codec.IsBlank(bytes, fill) ? field.DefaultFrom?.Invoke(context) ?? field.Default : null);
 
-    private HeaderChange? MendChecksum(ChecksumRow row, int start, Span<byte> region)
+    private HeaderChange? MendChecksum(ChecksumRow row, int start, Span<byte> region, ReadOnlySpan<byte> summed)
     {
         var bytes = region.Slice(start + row.Offset, row.Length);
         var stored = row.Placement.Read(bytes);
-        var computed = row.Compute(region);
+        var computed = row.Compute(summed);
         if (stored == computed)
         {
             return null;
@@ -80,7 +83,7 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
         row.Placement.Write(after, computed);
         var change = new HeaderChange(row.Name, start + row.Offset, [.. bytes], [.. after], row.Format(stored), row.Format(computed))
         {
-            Left = also.Contains(row.Name) ? null : row.Explain(region, stored),
+            Left = also.Contains(row.Name) ? null : row.Explain(summed, stored),
         };
         if (change.Left is null)
         {

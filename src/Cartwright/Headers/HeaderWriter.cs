@@ -25,10 +25,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             return null;
         }
 
-        foreach (var (name, value) in settings.Values)
-        {
-            context.Set(name, value.Text);
-        }
+        context.SetAll(settings);
 
         var target = region is null ? new byte[table.Length] : region.Writable.Slice(start, table.Length);
         var before = target.ToArray();

@@ -9,6 +9,10 @@ public abstract class AddressMap
     /// <summary>Bytes at one address: 2 where the processor counts words of 16 bits. Addresses of program files count bytes all the same.</summary>
     public virtual int Unit => 1;
 
+    /// <summary>Bytes of a bank of a region, as the console switches them; 0 where it switches none.</summary>
+    /// <param name="region">The region's name.</param>
+    public virtual int BankOf(string region) => 0;
+
     /// <summary>Finds an address.</summary>
     /// <param name="address">The address; without a bank it may be a whole linear number as program files hold it.</param>
     /// <param name="statedSize">Size in bytes the manifest states for a region; null where it says <c>fit</c>.</param>

@@ -16,6 +16,9 @@ public sealed class WindowedAddresses(string region, ImmutableArray<AddressWindo
     public override string Forms => banks is null ? Ranges : $"{Ranges}; bank:address such as 03:{banks.Start:X4}; or one number with the bank above bit 16, such as $03{banks.Start:X4}";
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => banks?.BankSize ?? 0;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize)
     {
         var (bank, within) = address is { Bank: null, Address: >= AddressLimit }

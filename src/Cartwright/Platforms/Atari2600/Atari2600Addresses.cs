@@ -19,6 +19,9 @@ public sealed class Atari2600Addresses(BankScheme scheme) : AddressMap
     };
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => scheme.Bank;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize)
     {
         // Program files hold the bank above the 16 bits of the address.

@@ -23,6 +23,9 @@ public sealed class Atari7800Addresses(Atari7800Scheme scheme) : AddressMap
     };
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => scheme.Name == "linear" ? 0 : Bank;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize)
     {
         // Program files hold the bank above the 16 bits of the address.

@@ -31,6 +31,9 @@ public sealed class GameBoyAddresses : AddressMap
         "bank:address such as 03:4000; $0000-$7FFF for banks 0 and 1; or one number with the bank above bit 16, such as $034000";
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => BankSize;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize)
     {
         var (bank, within) = address is { Bank: null, Address: > 0xFFFF }

@@ -37,13 +37,13 @@ public static class GameBoyHeader
     [
         new("entry", 0x00, 4, new BytesCodec(4), "Code that runs first, usually 00 C3 50 01 (nop, jp $0150): the program's own.", Source),
         new("bitmap", BootBitmap.Offset, BootBitmap.Length, new BitmapCodec([.. BootBitmap.Bytes]), "The picture the console shows and compares before it starts the cartridge.", Source)
-            { Default = BitmapCodec.WriteWord },
+            { Default = BitmapCodec.WriteWord, Mended = true },
         .. Title,
         new("newLicensee", 0x44, 2, new TextCodec(0x00), "Two letters for the publisher; read when the old licensee is 33.", Source) { Default = "" },
         new("sgbFlag", 0x46, 1, Named(new(0x00, "none"), new(0x03, "sgb", "Super Game Boy functions; the old licensee must be 33")), "Whether the Super Game Boy's functions are used.", Source)
             { Default = "none" },
         new("cartridgeType", 0x47, 1, Byte(CartridgeTypes.Words), "Bank controller, RAM, battery and what else is on the board.", Source) { Default = "rom" },
-        new("romSize", 0x48, 1, Byte(RomSizes), "Size of the ROM.", Source) { WorkOut = static context => ByteSize.Format(context.LengthOf(Region)) },
+        new("romSize", 0x48, 1, Byte(RomSizes), "Size of the ROM.", Source) { WorkOut = static context => ByteSize.Format(context.LengthOf(Region)), Mended = true },
         new("saveRam", 0x49, 1, Byte(RamSizes),
             "Size of the RAM chip; 0 for none and for RAM inside the controller.", Source) { Default = "0" },
         new("destination", 0x4A, 1, Named(new(0x00, "japan", "Japan, or Japan and elsewhere"), new(0x01, "overseas", "elsewhere only")), "Where the game is sold.", Source)
@@ -66,7 +66,7 @@ public static class GameBoyHeader
     public static HeaderTable Menu { get; } = new("menu header of an MMM01 cartridge", Region, new HeaderAnchor(Window - Start, FromEnd: true), Length,
     [
         new("menuBitmap", BootBitmap.Offset, BootBitmap.Length, new BitmapCodec([.. BootBitmap.Bytes]), "The boot bitmap of the menu, which the console compares.", "Pan Docs, MMM01")
-            { Default = BitmapCodec.WriteWord },
+            { Default = BitmapCodec.WriteWord, Mended = true },
     ])
     {
         Checksums =

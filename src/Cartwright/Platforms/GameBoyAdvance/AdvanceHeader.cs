@@ -26,11 +26,11 @@ public static class AdvanceHeader
     [
         new("entry", 0x00, 4, new BytesCodec(4), "Code that runs first: an ARM branch; 2E0000EA goes to 0xC0, behind the header.", Source) { Default = "2E0000EA" },
         new("bitmap", BootBitmap.Offset, BootBitmap.Bytes.Length, new BitmapCodec(BootBitmap.Bytes), "The picture the BIOS shows and compares before it starts the cartridge.", "crt0.S v1.28, GBA start-up file")
-            { Default = BitmapCodec.WriteWord },
+            { Default = BitmapCodec.WriteWord, Mended = true },
         Text("title", 0xA0, 12, "The title, filled up with 00.") with { FromCart = CartKey.Title },
         Text("gameCode", 0xAC, 4, "Four letters: kind of game, two of the title, region."),
         Text("makerCode", 0xB0, 2, "Two letters for the publisher."),
-        Byte("fixedValue", FixedAt, "A byte that is always 0x96.") with { Default = "0x96" },
+        Byte("fixedValue", FixedAt, "A byte that is always 0x96.") with { Default = "0x96", Mended = true },
         Byte("unitCode", 0xB3, "The console it is for; 00 for all."),
         Byte("deviceType", 0xB4, "Bit 7 is for debug hardware; otherwise 00."),
         new("reserved1", 0xB5, 7, new BytesCodec(7), "Not used.", Source) { Default = "00000000000000" },

@@ -50,7 +50,7 @@ public static class SegaHeader
             { FromCart = CartKey.Revision, Default = "0" },
         new("region", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 4, 4)), Regions), "Console and market.", Source) { Default = region },
         new("sumRange", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), SumRange.Words),
-            "Up to where the checksum sums; less than the ROM only shortens the wait at power-on.", Source) { WorkOut = WorkOutRange },
+            "Up to where the checksum sums; less than the ROM only shortens the wait at power-on.", Source) { WorkOut = WorkOutRange, Mended = true },
     ])
     {
         Checksums =

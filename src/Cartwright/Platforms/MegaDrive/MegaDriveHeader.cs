@@ -30,7 +30,14 @@ public static class MegaDriveHeader
         Checksums =
         [
             new ChecksumRow("checksum", 0x8E, 2, ByteOrder.BigEndian, MegaDriveChecksum.Compute,
-                "sum of the big-endian 16-bit words from 0x200 to romEnd inclusive, cut at the end of the ROM, modulo 0x10000", Reference),
+                "sum of the big-endian 16-bit words from 0x200 to romEnd inclusive, cut at the end of the ROM, modulo 0x10000", Reference)
+            {
+                Others =
+                [
+                    new OtherChecksum(static rom => MegaDriveChecksum.AllWordsXor(rom), "the exclusive or of all words of the file"),
+                    new OtherChecksum(static rom => MegaDriveChecksum.SumTo(rom, rom.Length - 1), "the sum to the end of the ROM instead of to `romEnd`"),
+                ],
+            },
         ],
     };
 
@@ -55,8 +62,8 @@ public static class MegaDriveHeader
 
     private static ImmutableArray<HeaderField> Ranges =>
     [
-        Address("romStart", 0xA0, "First address of the ROM: always 0.") with { WorkOut = static _ => "0x00000000" },
-        Address("romEnd", 0xA4, "Last address of the ROM, its size less one; the checksum ends here.") with { WorkOut = LastAddress },
+        Address("romStart", 0xA0, "First address of the ROM: always 0.") with { WorkOut = static _ => "0x00000000", Mended = true },
+        Address("romEnd", 0xA4, "Last address of the ROM, its size less one; the checksum ends here.") with { WorkOut = LastAddress, Mended = true },
         Address("ramStart", 0xA8, "First address of the console's work RAM.") with { Default = "0x00FF0000" },
         Address("ramEnd", 0xAC, "Last address of the console's work RAM.") with { Default = "0x00FFFFFF" },
     ];

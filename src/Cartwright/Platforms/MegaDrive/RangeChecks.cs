@@ -72,13 +72,9 @@ internal static class RangeChecks
         {
             log.Add(MegaDriveFindings.EmptyChecksum, place, both + ".");
         }
-        else if (stored == MegaDriveChecksum.AllWordsXor(cart.Bytes))
+        else if (cart.Checksum.Row.Explain(cart.Bytes, stored) is { } rule)
         {
-            log.Add(MegaDriveFindings.OtherChecksum, place, both + "; what it holds is the exclusive or of all words of the file.");
-        }
-        else if (stored == MegaDriveChecksum.SumTo(cart.Bytes, cart.Length - 1))
-        {
-            log.Add(MegaDriveFindings.OtherChecksum, place, both + "; what it holds is the sum to the end of the ROM instead of to `romEnd`.");
+            log.Add(MegaDriveFindings.OtherChecksum, place, $"{both}; what it holds is {rule}.");
         }
         else if (stored == BinaryPrimitives.ReverseEndianness((ushort)cart.Checksum.Computed))
         {

@@ -15,6 +15,9 @@ internal sealed class NesAddressMap(NesMapper? mapper) : AddressMap
     public override string Forms => "bank:address such as 07:C000, or a plain CPU address such as $C000 where no banks are switched; CHR has no CPU address and takes an offset";
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => region == "prg" ? (int)(mapper?.PrgBank ?? 0) : 0;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize)
     {
         // Program files hold the bank above the 16 bits of the address; without one it is a plain address.

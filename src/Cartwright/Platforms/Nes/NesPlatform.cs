@@ -36,6 +36,9 @@ public sealed class NesPlatform : Platform
     public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => NesRecognition.Recognise(file);
 
     /// <inheritdoc/>
+    public override ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout) => NesRecognition.Parts(file);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "nes";
 
     /// <inheritdoc/>

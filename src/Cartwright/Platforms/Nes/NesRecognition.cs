@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Cartwright.Manifests;
 
@@ -16,6 +17,27 @@ internal static class NesRecognition
     // A copier's prefix is believed only where the mark follows it.
     public static RecognitionClaim? Recognise(ReadOnlySpan<byte> file) =>
         Contained(file, 0) ?? Contained(file, CopierPrefix.Length) ?? BarePrg(file);
+
+    /// <summary>Where container, PRG and CHR lie: as far as the file goes, whatever the container says. Without a container all is PRG.</summary>
+    public static ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file)
+    {
+        var start = 0;
+        var map = NesImageMap.Read(file);
+        if (map is null && file.Length > CopierPrefix.Length && NesImageMap.Read(file[CopierPrefix.Length..]) is { } behind)
+        {
+            (start, map) = (CopierPrefix.Length, behind);
+        }
+
+        return map is null
+            ? [new ImagePart("prg", 0, 0, file.Length)]
+            : [new ImagePart(null, 0, start, NesFields.Length), Part("prg", start + map.PrgStart, map.Prg, file.Length), Part("chr", start + map.ChrStart, map.Chr, file.Length)];
+    }
+
+    private static ImagePart Part(string region, long start, long length, int end)
+    {
+        var first = Math.Min(start, end);
+        return new ImagePart(region, 0, (int)first, (int)Math.Min(length, end - first));
+    }
 
     private static RecognitionClaim? Contained(ReadOnlySpan<byte> file, int prefix)
     {

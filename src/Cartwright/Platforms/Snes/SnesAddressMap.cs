@@ -13,6 +13,9 @@ public sealed class SnesAddressMap(SnesMapping mapping) : AddressMap
     public override string Forms => "bank:address such as C0:8000, or both as one number such as $C08000";
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => mapping.High ? 0x10000 : 0x8000;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize)
     {
         if (address.Bank is > 0xFF || address.Address > (address.Bank is null ? 0xFFFFFF : 0xFFFF))

@@ -39,10 +39,10 @@ public static class SnesHeader
         new("title", 0x10, 21, new JisTextCodec(), "The game's title, filled up with spaces.", Wiki) { FromCart = CartKey.Title, Required = true },
         Byte("saveRam", 0x28, SnesValues.SaveRam, "Size of the save RAM; code 0 is none, not 1 KiB.") with { Default = "none" },
         Byte("chipset", 0x26, SnesValues.Chipset, "What the cartridge holds besides ROM; from saveRam and battery unless stated.") with { DefaultFrom = PlainChipset },
-        Bits("mapModeMark", 0x25, 5, 3, PlainNumber.InDecimal, "Bits 7-5 of the map mode byte, always 1.") with { WorkOut = static _ => "1" },
+        Bits("mapModeMark", 0x25, 5, 3, PlainNumber.InDecimal, "Bits 7-5 of the map mode byte, always 1.") with { WorkOut = static _ => "1", Mended = true },
         Bits("speed", 0x25, 4, 1, SnesValues.Speed, "Speed of the ROM chips.") with { Default = "slow" },
         Bits("mapMode", 0x25, 0, 4, SnesValues.MapMode(mapping), "The mapping, with the coprocessors that change it; from mapping unless stated.") with { Default = mapping.Name },
-        Byte("romSize", 0x27, SnesValues.RomSize, "Size of the ROM, rounded up to a power of two.") with { WorkOut = RomSize },
+        Byte("romSize", 0x27, SnesValues.RomSize, "Size of the ROM, rounded up to a power of two.") with { WorkOut = RomSize, Mended = true },
         Byte("region", 0x29, SnesValues.Region, "The country the game is for; the lock chip is another matter and must fit the console.") with { Default = "japan" },
         Byte("version", 0x2B, PlainNumber.InDecimal, "The game's revision, 0 for the first.") with { FromCart = CartKey.Revision, Default = "0" },
         Byte("developerId", 0x2A, SnesValues.DeveloperId, "Old maker code; `extended` makes the fields at $FFB0-$FFBF count.")

@@ -19,6 +19,9 @@ public sealed class SwanAddresses : AddressMap
     public override string Forms => "$40000-$FFFFF, or bank:address such as FF:0000, where FF is the last bank of 64 KiB";
 
     /// <inheritdoc/>
+    public override int BankOf(string region) => BankSize;
+
+    /// <inheritdoc/>
     public override AddressPlace Locate(ConsoleAddress address, Func<string, long?> statedSize) => address switch
     {
         { Bank: >= Banks } => AddressPlace.Nowhere(string.Create(CultureInfo.InvariantCulture, $"bank ${address.Bank:X} is above the last one, $FF")),

@@ -37,7 +37,7 @@ public static class SwanHeader
         Byte("gameId", 0x08, new PlainNumber(2), "The last two digits of the product number, in BCD.", "0x00"),
         Bits("version", 0x09, 0, 7, PlainNumber.InDecimal, "Revision of the game, 0 to 127.", "0") with { FromCart = CartKey.Revision },
         Bits("openEeprom", 0x09, 7, 1, NamedValues.Truth, "Leaves the console's own EEPROM unprotected (unverified).", "false"),
-        Byte("romSize", 0x0A, RomSizes, "Size of the ROM.", null) with { WorkOut = Size },
+        Byte("romSize", 0x0A, RomSizes, "Size of the ROM.", null) with { WorkOut = Size, Mended = true },
         Byte("save", 0x0B, Saves, "Kind of save memory.", "none"),
         Bits("orientation", 0x0C, 0, 1, new NamedValues(new(0, "horizontal"), new(1, "vertical")), "How the console is held.", "horizontal"),
         Bits("busWidth", 0x0C, 2, 1, new NamedValues(new(0, "8"), new(1, "16")), "Data lines of the ROM.", "16"),

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+
+namespace Cartwright.Inspection;
+
+/// <summary>What can be said of an existing image before its platform's own checks.</summary>
+public static class InspectionFindings
+{
+    /// <summary>No platform claims the file.</summary>
+    public static readonly FindingRule Unknown = new("CW8001", FindingSeverity.Error, "Not recognised",
+        "Without its platform an image cannot be read.", "Name the platform with --platform if you know it; `cartwright platforms` lists them.");
+
+    /// <summary>Several platforms claim the file alike.</summary>
+    public static readonly FindingRule Ambiguous = new("CW8002", FindingSeverity.Error, "Several platforms fit",
+        "A guess could change bytes that mean something else.", "Name the platform with --platform.");
+
+    /// <summary>The file ends before a header or a region that its platform has.</summary>
+    public static readonly FindingRule CutShort = new("CW8003", FindingSeverity.Error, "Image ends too soon",
+        "What is not there cannot be read, and no console starts without it.", "Look for a whole copy of the file.");
+
+    /// <summary>The length is none the platform's boards have.</summary>
+    public static readonly FindingRule OddSize = new("CW8004", FindingSeverity.Note, "Not a customary size",
+        "Chips come in powers of two; what an image lacks is filled when it is built.", "Build it with the size `fit`.");
+
+    /// <summary>Bytes in front of the image.</summary>
+    public static readonly FindingRule Prefix = new("CW8005", FindingSeverity.Note, "Bytes in front of the image",
+        "They are not part of the ROM and must not go to a chip.", "Leave them out with `skip`.");
+
+    /// <summary>The image is in another order than the console's.</summary>
+    public static readonly FindingRule OtherOrder = new("CW8006", FindingSeverity.Note, "Other byte order",
+        "A chip written with it as it is would hold exchanged bytes.", "Nothing, if a build is made of it: it brings the bytes into order.");
+
+    /// <summary>Bytes behind the last part.</summary>
+    public static readonly FindingRule Trailing = new("CW8007", FindingSeverity.Warning, "Bytes behind the image",
+        "They belong to no region, and no chip holds them; they may be real data whose size the header understates.", "Compare them with the sizes in the header.");
+
+    /// <summary>A checksum is not what its rule gives.</summary>
+    public static readonly FindingRule WrongChecksum = new("CW8008", FindingSeverity.Warning, "Checksum not right",
+        "Loaders and other tools check it; the console itself does not.", "`cartwright mend` puts it right.");
+
+    /// <summary>A checksum that the console checks is not what its rule gives.</summary>
+    public static readonly FindingRule RefusedChecksum = new("CW8009", FindingSeverity.Error, "Checksum the console refuses",
+        "The console checks it and does not start the cartridge.", "`cartwright mend` puts it right.");
+
+    /// <summary>A checksum is what another known rule gives.</summary>
+    public static readonly FindingRule OtherRule = new("CW8010", FindingSeverity.Note, "Checksum of another rule",
+        "Some build kits store another value than the documented one, and a program may check it.", "`cartwright mend --also NAME` writes the documented one.");
+
+    /// <summary>All of them, in order of code.</summary>
+    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, OtherRule];
+}
