@@ -29,6 +29,7 @@ public sealed class PlatformCatalog
         Row(Nintendo64.N64Facts.Facts, static () => new Nintendo64.N64Platform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
         Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
+        Row(PcEngine.PcEngineFacts.Facts, static () => new PcEngine.PcEnginePlatform()),
         Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
         Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
