@@ -24,6 +24,7 @@ public sealed class PlatformCatalog
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
         Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
+        Row(Lynx.LynxFacts.Facts, static () => new Lynx.LynxPlatform()),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Msx.MsxFacts.Facts, static () => new Msx.MsxPlatform()),
         Row(Nintendo64.N64Facts.Facts, static () => new Nintendo64.N64Platform()),
