@@ -65,6 +65,16 @@ public sealed class PocketPlatform : Platform
         {
             Add(PocketFindings.ReservedUsed, "header:reserved", $"0x30-0x3F hold {cart["reserved"]}.");
         }
+
+        if (PocketBlocks.Blank(rom.Bytes.Span).IsEmpty)
+        {
+            Add(PocketFindings.NoSaveBlock, "rom:size", $"None of the {PocketBlocks.Of(rom.Length).Length} blocks of the ROM's {ByteSize.Describe(rom.Length)} is all 0xFF.");
+        }
+
+        if (!MasterSystem.Bcd.TryRead(rom.Bytes.Span[0x20], out _) || !MasterSystem.Bcd.TryRead(rom.Bytes.Span[0x21], out _))
+        {
+            Add(PocketFindings.SoftwareIdForm, "header:softwareId", $"The software id is {cart["softwareId"]}.");
+        }
     }
 
     private static bool IsLicence(string text) => PocketHeader.Licences.Contains(text);
