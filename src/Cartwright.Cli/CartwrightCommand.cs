@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 
 namespace Cartwright.Cli;
 
@@ -48,22 +49,18 @@ internal static class CartwrightCommand
     /// <summary>The verbs and options. No RootCommand: that one is called after the file it runs from.</summary>
     internal static Command Root(TextWriter output, TextWriter errors)
     {
-        // No HelpOption: it reads its own description from a resource, a fiftieth of a small build's time, and has more aliases.
-        var help = new Option<bool>("--help")
-        {
-            Description = "Shows this help.",
-            Arity = ArgumentArity.Zero,
-            Recursive = true,
-            Action = new HelpWithExamples(new HelpAction()),
-        };
         return new Command("cartwright", "Takes a homebrew game from assembled programs to chip images for a real cartridge.")
         {
             BuildVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),
-            help,
-            new VersionOption { Description = "Shows the version.", Action = new VersionAction() },
+            Switch("--help", "Shows this help.", recursive: true, new HelpWithExamples(new HelpAction())),
+            Switch("--version", "Shows the version.", recursive: false, new VersionAction()),
         };
     }
+
+    // The library's own options for these read their descriptions from resources, a twentieth of a small build's time.
+    private static Option<bool> Switch(string name, string description, bool recursive, CommandLineAction action) =>
+        new(name) { Description = description, Arity = ArgumentArity.Zero, Recursive = recursive, Action = action };
 }

@@ -13,7 +13,7 @@ internal static class UsageFaults
     public static IEnumerable<string> Of(ParseResult parsed)
     {
         var verb = parsed.CommandResult.Command;
-        var strange = Strange(parsed).ToList();
+        var strange = Strange(parsed);
         return verb is not Verb && parsed.Errors.Count + strange.Count > 0 ? [NoVerb(verb, strange.FirstOrDefault())]
             : strange.Exists(IsOption) ? strange.Where(IsOption).Select(word => NoOption(verb, word))
             : strange.Count > 0 ? strange.Select(word => $"`{word}` is one word too many for `{verb.Name}`.")
@@ -21,9 +21,17 @@ internal static class UsageFaults
     }
 
     // A mistyped option is taken for an argument where the verb takes one; words behind it may be its own.
-    private static IEnumerable<string> Strange(ParseResult parsed) =>
-        parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(static argument => argument.Tokens).Select(static token => token.Value).Where(IsOption)
-            .Concat(parsed.UnmatchedTokens);
+    private static List<string> Strange(ParseResult parsed)
+    {
+        var strange = new List<string>();
+        foreach (var argument in parsed.CommandResult.Children.OfType<ArgumentResult>())
+        {
+            strange.AddRange(argument.Tokens.Select(static token => token.Value).Where(IsOption));
+        }
+
+        strange.AddRange(parsed.UnmatchedTokens);
+        return strange;
+    }
 
     private static bool IsOption(string word) => word.StartsWith(OptionMark, StringComparison.Ordinal);
 

@@ -31,7 +31,7 @@ public sealed class FindingLog
         Add(new Finding(rule, place, message, expected, remedy));
 
     /// <summary>All findings: those with a place first by file, line and column, equal places in the order they were found.</summary>
-    public ImmutableArray<Finding> ToSorted() =>
+    public ImmutableArray<Finding> ToSorted() => _findings.Count < 2 ? [.. _findings] :
     [
         .. _findings
             .OrderBy(static f => f.Place.File ?? "\uffff", StringComparer.Ordinal)
