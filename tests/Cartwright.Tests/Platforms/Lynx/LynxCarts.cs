@@ -9,7 +9,7 @@ internal static class LynxCarts
 
     public const int Directory = 0x19A;
 
-    public static LynxPlatform Platform { get; } = new();
+    public static LynxPlatform Machine { get; } = new();
 
     /// <summary>Frames of three and five blocks, a directory whose first entry names all of the file behind it, and that file.</summary>
     public static byte[] Program(int length = 0x1000, string entry = "000002880004000C")
@@ -20,5 +20,5 @@ internal static class LynxCarts
         return program;
     }
 
-    public static RomBench Bench(byte[] program) => new RomBench(Platform).Program("rom", 0, program).Header("blockSize", "1024");
+    public static RomBench Bench(byte[] program) => new RomBench(Machine).Program("rom", 0, program).Header("blockSize", "1024");
 }

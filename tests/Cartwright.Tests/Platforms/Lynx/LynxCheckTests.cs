@@ -62,7 +62,7 @@ public sealed class LynxCheckTests
     public void Starts_without_anything_to_decrypt()
     {
         AssertOnly("CW4442", Bench(TestBytes.All(0xFF, 0x100)));
-        AssertOnly("CW4442", new RomBench(Platform).Program("rom", 0x400, TestBytes.L(0x100)));
+        AssertOnly("CW4442", new RomBench(Machine).Program("rom", 0x400, TestBytes.L(0x100)));
     }
 
     // Cartridge information (The Atari Lynx Book): data at 19A + 10, blocks of 1024 bytes, flag 88, load 0400, length 1234.
@@ -117,36 +117,36 @@ public sealed class LynxCheckTests
     public void A_second_bank_that_nothing_switches()
     {
         var program = Program(0x1000, "0001028800040002");
-        var large = new RomBench(Platform).Program("rom", 0, program).Size("rom", 1024 * K);
+        var large = new RomBench(Machine).Program("rom", 0, program).Size("rom", 1024 * K);
         AssertOnly(null, large);
-        AssertOnly("CW4448", new RomBench(Platform).Program("rom", 0, program).Size("rom", 1024 * K).Header("audin", "false"));
-        AssertOnly(null, new RomBench(Platform).Program("rom", 0, program).Size("rom", 1024 * K).Header("audin", "false").Header("bank1BlockSize", "2048"));
+        AssertOnly("CW4448", new RomBench(Machine).Program("rom", 0, program).Size("rom", 1024 * K).Header("audin", "false"));
+        AssertOnly(null, new RomBench(Machine).Program("rom", 0, program).Size("rom", 1024 * K).Header("audin", "false").Header("bank1BlockSize", "2048"));
     }
 
     [Fact]
     public void Containers_are_recognised_by_their_mark_and_block_size()
     {
         var cart = Bench(Program()).Assemble();
-        var file = Platform.Exchange(cart).SelectMany(part => part.ToArray()).ToArray();
-        var claim = Platform.Recognise(file)!;
+        var file = Machine.Exchange(cart).SelectMany(part => part.ToArray()).ToArray();
+        var claim = Machine.Recognise(file)!;
         Assert.Equal((Certainty.Exact, LynxHeader.Length, "1024"), (claim.Certainty, claim.PrefixLength, claim.Variant));
         file[5] = 0x01;
-        Assert.Equal((Certainty.Exact, null), (Platform.Recognise(file)!.Certainty, Platform.Recognise(file)!.Variant));
+        Assert.Equal((Certainty.Exact, null), (Machine.Recognise(file)!.Certainty, Machine.Recognise(file)!.Variant));
         file[5] = 0x03;
-        Assert.Null(Platform.Recognise(file));
-        Assert.Null(Platform.Recognise("LYNX"u8));
-        Assert.Null(Platform.Recognise(file.AsSpan(0, 0x40)));
+        Assert.Null(Machine.Recognise(file));
+        Assert.Null(Machine.Recognise("LYNX"u8));
+        Assert.Null(Machine.Recognise(file.AsSpan(0, 0x40)));
     }
 
     [Fact]
     public void Bare_images_are_candidates_by_their_frames_and_size()
     {
         var rom = Bench(Program()).Assemble().Bytes("rom").ToArray();
-        Assert.Equal((Certainty.Candidate, "1024"), (Platform.Recognise(rom)!.Certainty, Platform.Recognise(rom)!.Variant));
-        Assert.Null(Platform.Recognise(rom.AsSpan(0, 0x1000)));
+        Assert.Equal((Certainty.Candidate, "1024"), (Machine.Recognise(rom)!.Certainty, Machine.Recognise(rom)!.Variant));
+        Assert.Null(Machine.Recognise(rom.AsSpan(0, 0x1000)));
         rom[0x9A] = 0;
-        Assert.Null(Platform.Recognise(rom));
-        Assert.Null(Platform.Recognise([]));
+        Assert.Null(Machine.Recognise(rom));
+        Assert.Null(Machine.Recognise([]));
     }
 
     private static void AssertOnly(string? code, RomBench bench)

@@ -13,7 +13,7 @@ public sealed class LynxContainerTests
     [Fact]
     public void The_container_is_the_worked_one()
     {
-        var bench = new RomBench(Platform) { Title = "TESTCART" }.Program("rom", 0, Program()).Header("blockSize", "1024").Header("maker", "HOMEBREW");
+        var bench = new RomBench(Machine) { Title = "TESTCART" }.Program("rom", 0, Program()).Header("blockSize", "1024").Header("maker", "HOMEBREW");
         var container = bench.Assemble().Headers[0].Container.AsSpan();
         Assert.Equal("4C594E58000400000100" + "54455354", Convert.ToHexString(container[..14]));
         Assert.Equal("2E374FD4", TestBytes.Crc(container));
@@ -29,7 +29,7 @@ public sealed class LynxContainerTests
     [InlineData("by-size", 256 * K, 256 * K, 0x400)]
     public void A_block_is_a_256th(string blocks, int? stated, int size, int block)
     {
-        var cart = new RomBench(Platform).Program("rom", 0, Program(0x1000, "0001028800040002")).Header("blockSize", blocks).Size("rom", stated).Assemble();
+        var cart = new RomBench(Machine).Program("rom", 0, Program(0x1000, "0001028800040002")).Header("blockSize", blocks).Size("rom", stated).Assemble();
         Assert.Equal(size, cart.Rom.LengthOf("rom"));
         Assert.Equal(block, cart.Headers[0].Container[4] | (cart.Headers[0].Container[5] << 8));
         Assert.Equal(size > 512 * K ? "true" : "false", cart["audin"]);
@@ -40,9 +40,9 @@ public sealed class LynxContainerTests
     [Fact]
     public void Odd_sizes_go_up_to_a_whole_number_of_blocks()
     {
-        var cart = new RomBench(Platform).Program("rom", 0, Program(384 * K, "0001028800040002")).Assemble();
+        var cart = new RomBench(Machine).Program("rom", 0, Program(384 * K, "0001028800040002")).Assemble();
         Assert.Equal((512 * K, "2048"), (cart.Rom["rom"]!.Length, cart["bank0BlockSize"]));
-        var bench = new RomBench(Platform).Program("rom", 0, Program()).Size("rom", 384 * K);
+        var bench = new RomBench(Machine).Program("rom", 0, Program()).Size("rom", 384 * K);
         Assert.Null(bench.TryAssemble());
         Assert.Equal(["CW3004"], bench.Codes());
     }
@@ -100,9 +100,9 @@ public sealed class LynxContainerTests
     public void The_exchange_file_begins_with_it_and_a_general_tool_knows_it()
     {
         var cart = Bench(Program()).Header("maker", "QUILLMOOR").Assemble();
-        var file = Platform.Exchange(cart).SelectMany(part => part.ToArray()).ToArray();
+        var file = Machine.Exchange(cart).SelectMany(part => part.ToArray()).ToArray();
         Assert.Equal(LynxHeader.Length + (256 * K), file.Length);
-        Assert.Equal(("lnx", Program()[0]), (Platform.Extension(cart), file[LynxHeader.Length]));
+        Assert.Equal(("lnx", Program()[0]), (Machine.Extension(cart), file[LynxHeader.Length]));
         Tool.Require("file");
         using var folder = new TempFolder();
         folder.Write("lantern-tide.lnx", file);

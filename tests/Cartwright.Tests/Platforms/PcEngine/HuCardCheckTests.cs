@@ -40,7 +40,7 @@ public sealed class HuCardCheckTests
 
     [Fact]
     public void A_reset_vector_that_leads_to_fill() =>
-        AssertOnly("CW4404", new RomBench(Platform).Program("rom", 0, Program(8 * K)[..0x100]).Program("rom", 0x1FF0, Program(8 * K)[0x1FF0..]));
+        AssertOnly("CW4404", new RomBench(Machine).Program("rom", 0, Program(8 * K)[..0x100]).Program("rom", 0x1FF0, Program(8 * K)[0x1FF0..]));
 
     [Theory]
     [InlineData(0x1FFF)]
@@ -49,7 +49,7 @@ public sealed class HuCardCheckTests
     public void No_reset_vector(int length) => AssertOnly("CW4402", Bench(Program(8 * K)[..length]));
 
     [Fact]
-    public void Programs_that_leave_bank_0_empty() => AssertOnly("CW4402", new RomBench(Platform).Program("rom", 0x2000, TestBytes.L(0x2000)));
+    public void Programs_that_leave_bank_0_empty() => AssertOnly("CW4402", new RomBench(Machine).Program("rom", 0x2000, TestBytes.L(0x2000)));
 
     // Places of these vectors: from memory, so never an error.
     [Theory]
@@ -64,7 +64,7 @@ public sealed class HuCardCheckTests
     {
         var program = Program(8 * K);
         (program[at], program[at + 1]) = ((byte)vector, (byte)(vector >> 8));
-        AssertOnly(code, new RomBench(Platform).Program("rom", 0, program[..0x200]).Program("rom", 0x1FF0, program[0x1FF0..]));
+        AssertOnly(code, new RomBench(Machine).Program("rom", 0, program[..0x200]).Program("rom", 0x1FF0, program[0x1FF0..]));
         Assert.Equal(FindingSeverity.Warning, PcEngineFindings.InterruptNowhere.Severity);
     }
 
@@ -111,11 +111,11 @@ public sealed class HuCardCheckTests
     public void A_raw_program_is_turned_round_when_its_start_says_so()
     {
         var program = Program(8 * K);
-        Assert.Equal(ImageOrder.Console, Platform.OrderOf(program));
+        Assert.Equal(ImageOrder.Console, Machine.OrderOf(program));
         BitReverse.Reverse8(program);
-        Assert.Equal(ImageOrder.BitReversed, Platform.OrderOf(program));
-        Assert.Equal(ImageOrder.Console, Platform.OrderOf(TestBytes.L(8 * K)));
-        Assert.Equal(ImageOrder.Console, Platform.OrderOf([]));
+        Assert.Equal(ImageOrder.BitReversed, Machine.OrderOf(program));
+        Assert.Equal(ImageOrder.Console, Machine.OrderOf(TestBytes.L(8 * K)));
+        Assert.Equal(ImageOrder.Console, Machine.OrderOf([]));
     }
 
     // Starts as seen in images: SEI with CSH near, with TAM near, CSH alone, LDA and TAM.
@@ -140,7 +140,7 @@ public sealed class HuCardCheckTests
             if (order == ImageOrder.BitReversed)
                 BitReverse.Reverse8(image);
 
-            var claim = Platform.Recognise([.. new byte[prefix], .. image]);
+            var claim = Machine.Recognise([.. new byte[prefix], .. image]);
             Assert.Equal(certainty, claim?.Certainty);
             if (claim is not null)
                 Assert.Equal((order, prefix), (claim.Order, claim.PrefixLength));
@@ -153,9 +153,9 @@ public sealed class HuCardCheckTests
     {
         var image = Program(8 * K, 0xFF00);
         ((byte[])[0x78, 0xD4, 0xD8, 0xA9, 0xFF, 0x53, 0x01]).CopyTo(image, 0x1F00);
-        Assert.Equal(ImageOrder.Console, Platform.Recognise(image)!.Order);
+        Assert.Equal(ImageOrder.Console, Machine.Recognise(image)!.Order);
         BitReverse.Reverse8(image);
-        Assert.Equal(ImageOrder.BitReversed, Platform.Recognise(image)!.Order);
+        Assert.Equal(ImageOrder.BitReversed, Machine.Recognise(image)!.Order);
     }
 
     [Property]
@@ -163,20 +163,20 @@ public sealed class HuCardCheckTests
     {
         var image = new byte[8 * K];
         new Random(seed).NextBytes(image);
-        Assert.False(Platform.Recognise(image)?.Certainty > Certainty.Candidate);
-        Assert.Null(Platform.Recognise(image.AsSpan(1)));
+        Assert.False(Machine.Recognise(image)?.Certainty > Certainty.Candidate);
+        Assert.Null(Machine.Recognise(image.AsSpan(1)));
     }
 
     [Fact]
     public void Short_and_blank_files_match_nothing()
     {
         for (var length = 0; length < 0x800; length += 0x40)
-            Assert.Null(Platform.Recognise(new byte[length]));
+            Assert.Null(Machine.Recognise(new byte[length]));
 
         foreach (var length in (int[])[0x200, 0x2000, 0x2200, 0x20000])
         {
-            Assert.Null(Platform.Recognise(new byte[length]));
-            Assert.Null(Platform.Recognise(TestBytes.All(0xFF, length)));
+            Assert.Null(Machine.Recognise(new byte[length]));
+            Assert.Null(Machine.Recognise(TestBytes.All(0xFF, length)));
         }
     }
 

@@ -11,7 +11,7 @@ internal static class HuCards
 {
     public const int K = 1 << 10;
 
-    public static PcEnginePlatform Platform { get; } = new();
+    public static PcEnginePlatform Machine { get; } = new();
 
     /// <summary>Bytes of the generator with a common start at 0x0100 and a reset vector that points to it; unused vectors are $FFFF.</summary>
     public static byte[] Program(int length, int reset = 0xE100)
@@ -23,7 +23,7 @@ internal static class HuCards
         return program;
     }
 
-    public static RomBench Bench(byte[] program) => new RomBench(Platform).Program("rom", 0, program);
+    public static RomBench Bench(byte[] program) => new RomBench(Machine).Program("rom", 0, program);
 
     /// <summary>The chip image of a ROM on a board of the catalogue.</summary>
     public static ChipImage Chip(string board, byte[] rom, int capacity)
