@@ -12,11 +12,15 @@ public static class BlockSpread
     /// <param name="spread">Receives it; a multiple of the number of blocks, no shorter than the image and apart from it.</param>
     public static void Fill(ReadOnlySpan<byte> image, int blocks, Span<byte> spread)
     {
+        SpanGuard.RequireMultiple(image, blocks);
+        SpanGuard.RequireMultiple(spread, blocks);
+        _ = SpanGuard.RequireRoom(spread, image.Length);
+        SpanGuard.RequireApart(image, spread);
         var (size, share) = (image.Length / blocks, spread.Length / blocks);
         for (var block = 0; block < blocks; block++)
         {
             var place = spread.Slice(block * share, share);
-            for (var at = 0; at < share; at += size)
+            for (var at = 0; at < share && size > 0; at += size)
             {
                 var count = Math.Min(size, share - at);
                 image.Slice(block * size, count).CopyTo(place[at..]);

@@ -18,7 +18,7 @@ public static class PocketBlocks
         var chip = Math.Min(romLength, PocketAddresses.Window);
         for (var at = 0; at < romLength;)
         {
-            var isTail = (at + Uniform) % chip == 0;
+            var isTail = at + Uniform <= romLength && (at + Uniform) % chip == 0;
             foreach (var length in isTail ? Tail : [Math.Min(Uniform, romLength - at)])
             {
                 blocks.Add(new FlashBlock(at, length));

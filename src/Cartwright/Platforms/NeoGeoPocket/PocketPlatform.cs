@@ -60,15 +60,14 @@ public sealed class PocketPlatform : Platform
         {
             Add(PocketFindings.Filled, "rom:fill", string.Create(CultureInfo.InvariantCulture, $"The ROM is filled with 0x{rom.Fill:X2}."));
         }
+        else if (PocketBlocks.Blank(rom.Bytes.Span).IsEmpty)
+        {
+            Add(PocketFindings.NoSaveBlock, "rom:size", $"None of the {PocketBlocks.Of(rom.Length).Length} blocks of the ROM's {ByteSize.Describe(rom.Length)} is all 0xFF.");
+        }
 
         if (rom.Bytes.Span[0x30..PocketHeader.Length].ContainsAnyExcept((byte)0))
         {
             Add(PocketFindings.ReservedUsed, "header:reserved", $"0x30-0x3F hold {cart["reserved"]}.");
-        }
-
-        if (PocketBlocks.Blank(rom.Bytes.Span).IsEmpty)
-        {
-            Add(PocketFindings.NoSaveBlock, "rom:size", $"None of the {PocketBlocks.Of(rom.Length).Length} blocks of the ROM's {ByteSize.Describe(rom.Length)} is all 0xFF.");
         }
 
         if (!MasterSystem.Bcd.TryRead(rom.Bytes.Span[0x20], out _) || !MasterSystem.Bcd.TryRead(rom.Bytes.Span[0x21], out _))

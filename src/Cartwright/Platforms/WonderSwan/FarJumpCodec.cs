@@ -9,6 +9,7 @@ namespace Cartwright.Platforms.WonderSwan;
 public sealed class FarJumpCodec : FieldCodec
 {
     private const int Length = 5;
+    private const int Digits = 4;
     private const byte FarJump = 0xEA;
 
     /// <inheritdoc/>
@@ -40,6 +41,10 @@ public sealed class FarJumpCodec : FieldCodec
     /// <inheritdoc/>
     public override bool IsRaw(string text) => !text.Contains(':', StringComparison.Ordinal);
 
-    private static bool TryHex(string text, out ushort value) =>
-        ushort.TryParse(text.Trim().TrimStart('$'), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value);
+    private static bool TryHex(string text, out ushort value)
+    {
+        var digits = text.Trim().TrimStart('$');
+        value = 0;
+        return digits.Length <= Digits && ushort.TryParse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value);
+    }
 }

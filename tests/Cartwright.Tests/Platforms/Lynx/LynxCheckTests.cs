@@ -94,10 +94,10 @@ public sealed class LynxCheckTests
     [InlineData("000002880004000C", null)]
     [InlineData("0000028800040100", null)]
     [InlineData("0000028800040000", "CW4445")] // no length
-    [InlineData("00000288000401FF", "CW4445")] // beyond the program
+    [InlineData("00000288000401F0", "CW4445")] // beyond the program
     [InlineData("FF00028800040100", "CW4445")]
     [InlineData("0000048800040100", "CW4446")] // offset of a larger block
-    [InlineData("00000788000400FF", "CW4446")]
+    [InlineData("00000788000400F0", "CW4446")]
     [InlineData("000002880FFF000C", "CW4447")]
     public void First_entries(string entry, string? code) => AssertOnly(code, Bench(Program(0x1000, entry)));
 
