@@ -1,6 +1,7 @@
 using System.Text;
 using Cartwright.Platforms;
 using Cartwright.Platforms.NeoGeoPocket;
+using Cartwright.Tests.Oracles;
 using Xunit;
 
 namespace Cartwright.Tests.Platforms.NeoGeoPocket;
@@ -124,6 +125,15 @@ public sealed class PocketBlockTests
             Encoding.ASCII.GetBytes(text).CopyTo(image, 0);
             Assert.Equal(isKnown ? Certainty.Exact : null, new PocketPlatform().Recognise(image)?.Certainty);
         }
+    }
+
+    [Fact]
+    public void A_general_tool_knows_it_and_its_title()
+    {
+        Tool.Require("file");
+        using var folder = new TempFolder();
+        folder.Write("lantern.ngc", Bench(0x1000).Assemble().Bytes("rom").ToArray());
+        Assert.StartsWith("Neo Geo Pocket Color ROM image: \"LANTERN TIDE\"", Tool.Succeed("file", folder.Path, "--brief", "lantern.ngc"), StringComparison.Ordinal);
     }
 
     private static RomBench Bench(int program) => new RomBench(new PocketPlatform()).Program("rom", 0x40, TestBytes.L(program));

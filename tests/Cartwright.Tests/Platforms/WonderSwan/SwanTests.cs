@@ -95,6 +95,15 @@ public sealed class SwanTests
         Assert.Empty(bench.Codes());
     }
 
+    [Property(MaxTest = 50)]
+    public void A_flipped_bit_is_seen_by_the_checksum(int place, byte bit)
+    {
+        var rom = Bench(128 * K).Assemble().Bytes("rom").ToArray();
+        rom[(place & int.MaxValue) % (rom.Length - 2)] ^= (byte)(1 << (bit % 8));
+        Assert.Equal(Certainty.Exact, new SwanPlatform().Recognise(Bench(128 * K).Assemble().Bytes("rom"))!.Certainty);
+        Assert.False(HeaderReader.Read(SwanHeader.Table, rom, new HeaderContext(null, null, _ => rom.Length))!.Checksums[0].Right);
+    }
+
     [Property(MaxTest = 100)]
     public void What_a_reader_finds_builds_the_same_ROM(byte developer, byte id, byte version, bool color, byte save)
     {
