@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using Cartwright.Boards;
 using Cartwright.Chips;
@@ -91,7 +90,7 @@ public static class BuildRecord
             {
                 json.WriteStartObject();
                 json.WriteString("region", segment.Region);
-                json.WriteString("offset", Hex(segment.Offset, 6));
+                json.WriteString("offset", Number.Hex(segment.Offset, 6));
                 json.WriteNumber("length", segment.Length);
                 json.WriteEndObject();
             }
@@ -112,7 +111,7 @@ public static class BuildRecord
             json.WriteString("region", region.Name);
             json.WriteNumber("size", region.Length);
             json.WriteNumber("programs", region.Coverage.Sum(static segment => (long)segment.Length));
-            json.WriteString("fill", Hex(region.Fill, 2));
+            json.WriteString("fill", Number.Hex(region.Fill, 2));
             json.WriteEndObject();
         }
 
@@ -129,7 +128,7 @@ public static class BuildRecord
                 json.WriteStartObject();
                 json.WriteString("field", entry.Field.Name);
                 json.WriteString("in", header.Table.Region ?? "container");
-                json.WriteString("offset", Hex(entry.Offset, 6));
+                json.WriteString("offset", Number.Hex(entry.Offset, 6));
                 json.WriteString("bytes", Convert.ToHexString(entry.Raw.AsSpan()));
                 json.WriteString("value", entry.Text);
                 json.WriteString("from", Origin(entry.Origin));
@@ -150,7 +149,7 @@ public static class BuildRecord
                 json.WriteStartObject();
                 json.WriteString("checksum", entry.Row.Name);
                 json.WriteString("in", header.Table.Region);
-                json.WriteString("offset", Hex(entry.Offset, 6));
+                json.WriteString("offset", Number.Hex(entry.Offset, 6));
                 json.WriteString("stored", entry.Row.Format(entry.Stored));
                 json.WriteString("computed", entry.Row.Format(entry.Computed));
                 json.WriteString("rule", entry.Row.Rule);
@@ -197,7 +196,7 @@ public static class BuildRecord
 
             json.WriteNumber("capacity", chip.Capacity);
             json.WriteString("region", site.Region);
-            json.WriteString("start", Hex(site.Start, 6));
+            json.WriteString("start", Number.Hex(site.Start, 6));
             json.WriteString("lane", BoardReader.Word(site.Lane));
             json.WriteNumber("width", site.Width);
             json.WriteNumber("contents", chip.ContentLength);
@@ -295,5 +294,4 @@ public static class BuildRecord
         _ => "program",
     };
 
-    private static string Hex(long value, int digits) => "0x" + value.ToString("X" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

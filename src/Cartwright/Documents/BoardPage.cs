@@ -62,7 +62,7 @@ public static class BoardPage
         site.Region,
         site.Width.ToString(CultureInfo.InvariantCulture),
         BoardReader.Word(site.Lane),
-        Hex(site.Start, 6),
+        Number.Hex(site.Start, 6),
         site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest",
         BoardReader.Word(site.Fill),
         site.Largest is { } largest ? ByteSize.Words(largest) : "",

@@ -77,7 +77,7 @@ public static class PlatformPage
                 .. VariantText.Lines("Holds", rules, static rule => rule.Meaning),
                 .. VariantText.Lines("Size", rules, static rule => rule.Sizes.Words),
                 .. VariantText.Lines("`fit` chooses from", rules, static rule => Choices(rule.Sizes)),
-                .. VariantText.Lines("Fill", rules, static rule => Hex(rule.Fill, 2)),
+                .. VariantText.Lines("Fill", rules, static rule => Number.Hex(rule.Fill, 2)),
                 .. VariantText.Lines("May be missing", rules, static rule => rule.Required ? "no" : "yes"),
             ]);
         }

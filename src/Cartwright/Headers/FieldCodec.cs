@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Roms;
 
 namespace Cartwright.Headers;
 
@@ -35,6 +36,5 @@ public abstract class FieldCodec
     /// <summary>Whether the bytes say nothing: all zero, all the region's fill value, or blank in the codec's own way.</summary>
     /// <param name="field">The field's bytes.</param>
     /// <param name="fill">The region's fill value.</param>
-    public virtual bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
-        !field.ContainsAnyExcept((byte)0) || !field.ContainsAnyExcept(fill);
+    public virtual bool IsBlank(ReadOnlySpan<byte> field, byte fill) => Blank.Is(field, fill);
 }

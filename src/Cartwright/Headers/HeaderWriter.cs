@@ -213,7 +213,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     private ChecksumEntry WriteChecksum(ChecksumRow row, RegionImage region, int offset, ReadOnlySpan<byte> program)
     {
         var computed = row.Compute(region.Bytes.Span);
-        var blank = region.CoveringSegment(offset, row.Length) is null || !program.ContainsAnyExcept((byte)0) || !program.ContainsAnyExcept(region.Fill);
+        var blank = region.CoveringSegment(offset, row.Length) is null || Blank.Is(program, region.Fill);
         var kept = !blank && settings.Keep.Names(row.Name);
         var field = region.Writable.Slice(offset, row.Length);
         if (!kept)
