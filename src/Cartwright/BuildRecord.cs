@@ -220,7 +220,7 @@ public static class BuildRecord
 
         if (site.RestAt is { } at)
         {
-            json.WriteString("restAt", Hex(at, 6));
+            json.WriteString("restAt", Number.Hex(at, 6));
         }
 
         if (site is { Blocks: { } blocks, BlockStep: { } step })

@@ -6,7 +6,6 @@ namespace Cartwright.Platforms.NeoGeoPocket;
 public static class PocketBlocks
 {
     private const int Uniform = 0x10000;
-    private const byte Erased = 0xFF;
 
     private static readonly ImmutableArray<int> Tail = [0x8000, 0x2000, 0x2000, 0x4000];
 
@@ -36,7 +35,7 @@ public static class PocketBlocks
         var blank = ImmutableArray.CreateBuilder<FlashBlock>();
         foreach (var block in Of(rom.Length))
         {
-            if (!rom.Slice(block.Offset, block.Length).ContainsAnyExcept(Erased))
+            if (!rom.Slice(block.Offset, block.Length).ContainsAnyExcept(Roms.Blank.Erased))
             {
                 blank.Add(block);
             }

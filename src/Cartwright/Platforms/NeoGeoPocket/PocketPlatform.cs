@@ -11,8 +11,6 @@ namespace Cartwright.Platforms.NeoGeoPocket;
 /// <summary>Neo Geo Pocket and Neo Geo Pocket Color.</summary>
 public sealed class PocketPlatform : Platform
 {
-    private const byte Blank = 0xFF;
-
     private static readonly PlatformLayout Only = new("ngp",
         [new RegionRule(PocketHeader.Region, SizeRule.PowersOfTwo(512L << 10, 2L * PocketAddresses.Window), "header, program and data")],
         [PocketHeader.Table], new PocketAddresses());
@@ -56,7 +54,7 @@ public sealed class PocketPlatform : Platform
             Add(PocketFindings.BadEntry, "header:entry", string.Create(CultureInfo.InvariantCulture, $"The entry is ${entry:X6}, and no program is there."));
         }
 
-        if (rom.Fill != Blank)
+        if (rom.Fill != Blank.Erased)
         {
             Add(PocketFindings.Filled, "rom:fill", string.Create(CultureInfo.InvariantCulture, $"The ROM is filled with 0x{rom.Fill:X2}."));
         }
