@@ -201,6 +201,7 @@ public static class BuildRecord
             json.WriteNumber("width", site.Width);
             json.WriteNumber("contents", chip.ContentLength);
             json.WriteString("fill", BoardReader.Word(site.Fill));
+            WriteWiring(json, site);
             json.WriteString("wordOrder", ManifestWords.Word(chip.WordOrder));
             WriteWords(json, "firstWords", chip, 0);
             WriteWords(json, "lastWords", chip, chip.WordCount - WordsShown);
@@ -208,6 +209,25 @@ public static class BuildRecord
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WriteWiring(Utf8JsonWriter json, Site site)
+    {
+        if (site.DataLinesReversed)
+        {
+            json.WriteString("dataLines", "reversed");
+        }
+
+        if (site.RestAt is { } at)
+        {
+            json.WriteString("restAt", Number.Hex(at, 6));
+        }
+
+        if (site is { Blocks: { } blocks, BlockStep: { } step })
+        {
+            json.WriteNumber("blocks", blocks);
+            json.WriteNumber("blockStep", step);
+        }
     }
 
     private static void WriteWords(Utf8JsonWriter json, string name, ChipImage chip, int start)

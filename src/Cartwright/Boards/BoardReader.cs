@@ -8,6 +8,9 @@ namespace Cartwright.Boards;
 /// <summary>Reads a board, from the catalogue or from a manifest: both are written in the same keys.</summary>
 public static class BoardReader
 {
+    // As large as any chip file.
+    private const long LargestSpread = 256L << 20;
+
     private static readonly ImmutableSortedDictionary<string, Lane> Lanes = ManifestWords.Words(
         ("word", Lane.Word), ("low", Lane.Low), ("high", Lane.High));
 
@@ -67,6 +70,9 @@ public static class BoardReader
         {
             Largest = section.Size("largest", log),
             DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
+            RestAt = section.Size("restAt", log),
+            Blocks = section.Number("blocks", log) is { } blocks ? (int)Math.Min(blocks, int.MaxValue) : null,
+            BlockStep = section.Size("blockStep", log),
             Meaning = section.Text("meaning", log)?.Text,
         };
     }
@@ -101,6 +107,7 @@ public static class BoardReader
                 Contradiction($"The slice of the site {site.Name} is empty.", "a `length` of 1 byte or more, or `rest`");
             }
 
+            CheckSpread(site, board.BusWidth / 8, Contradiction);
             var fits = board.BusWidth == 16
                 ? (site.Lane == Lane.Word) == (site.Width == 16)
                 : site is { Lane: Lane.Word, Width: 8 };
@@ -121,6 +128,27 @@ public static class BoardReader
         if (twice is not null)
         {
             Contradiction($"There are two sites {twice.Key}.", "a name of its own for each site");
+        }
+    }
+
+    private static void CheckSpread(Site site, int busBytes, Action<string, string> contradiction)
+    {
+        if (site.RestAt is { } at && (at is < 2 or > LargestSpread || !long.IsPow2(at)))
+        {
+            contradiction($"The rest of a ROM cannot be selected at {ByteSize.Describe(at)} of the site {site.Name}.", $"`restAt` as a power of two up to {ByteSize.Words(LargestSpread)}");
+        }
+
+        var lies = site is { Blocks: null, BlockStep: null }
+            || (site is { Blocks: > 0 and var blocks, BlockStep: > 0 and var step } && step <= LargestSpread / blocks && step % Math.Max(busBytes, 1) == 0);
+        if (!lies)
+        {
+            contradiction($"The site {site.Name} does not say how its blocks lie.",
+                $"`blocks` and `blockStep`, both above 0, whole words of the bus, and all blocks together at most {ByteSize.Words(LargestSpread)}");
+        }
+
+        if (site is { RestAt: not null, Blocks: not null })
+        {
+            contradiction($"The site {site.Name} selects both blocks and a rest.", "either `restAt` or `blocks`");
         }
     }
 

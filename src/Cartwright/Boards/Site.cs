@@ -16,6 +16,15 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>True when the chip's data lines meet the bus in reverse: its D0 on the bus's highest line.</summary>
     public bool DataLinesReversed { get; init; }
 
+    /// <summary>Where on the chip, in bytes of the region, a bus line selects the rest of a ROM that is no power of two; null where the ROM is in one piece.</summary>
+    public long? RestAt { get; init; }
+
+    /// <summary>How many blocks of a ROM the console selects by lines of their own; null where it has no blocks.</summary>
+    public int? Blocks { get; init; }
+
+    /// <summary>Bytes of the region from one such block to the next on the chip.</summary>
+    public long? BlockStep { get; init; }
+
     /// <summary>What the site is for, a few words; null when not said.</summary>
     public string? Meaning { get; init; }
 

@@ -53,6 +53,7 @@ public static class BoardPage
             .. board.Source is null ? [] : ImmutableArray.Create("Source: " + board.Source),
         ]);
         page.Table(["site", "region", "data lines", "lane", "from", "holds", "larger chip", "largest", "meaning"], board.Sites.Select(Cells));
+        page.List([.. board.Sites.SelectMany(static site => SiteWiring.Clauses(site).Select(clause => $"{site.Name}: {clause}."))]);
     }
 
     private static ImmutableArray<string> Cells(Site site) =>

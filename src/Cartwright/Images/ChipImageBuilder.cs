@@ -98,7 +98,14 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return null;
         }
 
-        var slice = region.Bytes[(int)site.Start..(int)Math.Min(site.End, region.Length)];
+        var own = region.Bytes[(int)site.Start..(int)Math.Min(site.End, region.Length)];
+        if (!SiteSpread.Divides(site, own.Length))
+        {
+            log.Add(BoardFindings.UnevenBlocks, place, $"{site.Name} has {site.Blocks} blocks, and {ByteSize.Describe(own.Length)} of the region `{site.Region}` do not divide into them.");
+            return null;
+        }
+
+        var slice = SiteSpread.Of(site, own);
         var needed = slice.Length / site.Stride;
         var (part, capacity) = Capacity(site, chip, needed, place);
         CheckLines(site, part?.Name ?? chip?.Part?.Text ?? "its chip", needed, capacity, place);

@@ -51,6 +51,9 @@ public sealed class RecognitionTests
     [InlineData("lantern-tide-md", ImageOrder.OddEvenHalves, 0)]
     [InlineData("lantern-tide-snes", ImageOrder.Console, 0x200)]
     [InlineData("lantern-tide-sms", ImageOrder.Console, 0x200)]
+    [InlineData("lantern-tide-pce", ImageOrder.BitReversed, 0)]
+    [InlineData("lantern-tide-pce", ImageOrder.BitReversed, 0x200)]
+    [InlineData("lantern-tide-pce", ImageOrder.Console, 0x200)]
     public void Other_orders_and_prefixes_are_found(string name, ImageOrder order, int prefix)
     {
         var cart = ExampleCart.All[name];
