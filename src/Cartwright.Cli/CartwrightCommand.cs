@@ -52,6 +52,8 @@ internal static class CartwrightCommand
         return new Command("cartwright", "Takes a homebrew game from assembled programs to chip images for a real cartridge.")
         {
             BuildVerb.Create(output, errors),
+            ExamineVerb.Create(output, errors),
+            MendVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),

@@ -41,45 +41,10 @@ public static class CartOutput
         ImmutableArray<WrittenFile> all = [.. files, new WrittenFile(record, FileDigest.Of(record.Parts[0].Span))];
         if (!dryRun)
         {
-            Write(build, all, log);
+            OutputFiles.Write(build.OutputFolder, [.. all.Select(static written => written.File)], build.OutputPlace, log);
         }
 
         return new CartOutputResult(all, log.ToSorted());
-    }
-
-    private static void Write(CartBuild build, ImmutableArray<WrittenFile> files, FindingLog log)
-    {
-        var place = build.OutputPlace;
-        using var folder = OutputFolder.Open(build.OutputFolder, place, log);
-        if (folder is null || FolderInTheWay(build, files, log))
-        {
-            return;
-        }
-
-        try
-        {
-            foreach (var file in files)
-            {
-                folder.Stage(file.File);
-            }
-
-            folder.Commit();
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            log.Add(OutputFindings.WriteFailed, place, $"The files could not be written into {build.OutputFolder}: {fault.Message}");
-        }
-    }
-
-    private static bool FolderInTheWay(CartBuild build, ImmutableArray<WrittenFile> files, FindingLog log)
-    {
-        var before = log.Count;
-        foreach (var path in files.Select(file => Path.Combine(build.OutputFolder, file.File.Name)).Where(Directory.Exists))
-        {
-            log.Add(OutputFindings.NotWritable, build.OutputPlace, $"There is a folder where a file of the build goes: {path}.", remedy: "Move the folder away, or choose another output folder.");
-        }
-
-        return log.Count > before;
     }
 
     // Files that share their bytes share their digest: it is the slowest thing a build computes.

@@ -46,6 +46,14 @@ public static class InspectionFindings
     public static readonly FindingRule OtherRule = new("CW8010", FindingSeverity.Note, "Checksum of another rule",
         "Some build kits store another value than the documented one, and a program may check it.", "`cartwright mend --also NAME` writes the documented one.");
 
+    /// <summary>A file stands where the result would go.</summary>
+    public static readonly FindingRule InTheWay = new("CW8011", FindingSeverity.Error, "A file is in the way",
+        "It may be the only copy of something.", "Move it away, or choose another name with --out.");
+
+    /// <summary>A name given with --also is no checksum of the image.</summary>
+    public static readonly FindingRule NoSuchChecksum = new("CW8012", FindingSeverity.Error, "No such checksum",
+        "Nothing would be put right under that name.", "`cartwright examine` lists the checksums of the image.");
+
     /// <summary>All of them, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, OtherRule];
+    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, OtherRule, InTheWay, NoSuchChecksum];
 }

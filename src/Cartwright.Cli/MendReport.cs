@@ -1,0 +1,65 @@
+using Cartwright.Findings;
+using Cartwright.Headers;
+using Cartwright.Inspection;
+using Cartwright.Manifests;
+
+namespace Cartwright.Cli;
+
+/// <summary>Tells what mending changed.</summary>
+internal static class MendReport
+{
+    public static int Write(OpenedImage? image, MendedImage? mended, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
+    {
+        var findings = log.ToSorted();
+        if (json)
+        {
+            Json.Write(output, writer =>
+            {
+                writer.WriteString("platform", image?.Found.Platform.Facts.Id);
+                writer.WriteString("written", written);
+                writer.WriteStartArray("changes");
+                foreach (var change in mended?.Changes ?? [])
+                {
+                    writer.WriteStartObject();
+                    writer.WriteString("name", change.Name);
+                    writer.WriteNumber("offset", change.Offset);
+                    writer.WriteString("before", Convert.ToHexString(change.Before.AsSpan()));
+                    writer.WriteString("after", Convert.ToHexString(change.After.AsSpan()));
+                    writer.WriteString("left", change.Left);
+                    writer.WriteEndObject();
+                }
+
+                writer.WriteEndArray();
+                Json.WriteFindings(writer, findings);
+            });
+        }
+        else
+        {
+            ImageInput.WriteFindings(errors, findings);
+            if (image is not null && mended is not null && !log.HasErrors)
+            {
+                WriteText(output, image, mended, written);
+            }
+        }
+
+        return log.HasErrors ? ExitCode.Refused : ExitCode.Done;
+    }
+
+    private static void WriteText(TextWriter output, OpenedImage image, MendedImage mended, string? written)
+    {
+        output.WriteLine($"{image.File}: {image.Found.Platform.Facts.Name}, {image.Cart.Layout.Variant}");
+        Columns.Write(output, "  ", [.. mended.Changes.Select(Row)]);
+        output.WriteLine(written is not null ? $"Written to {written}"
+            : mended.IsChanged ? "Nothing was written: only checked."
+            : mended.Changes.IsEmpty ? "Nothing is wrong that could be put right."
+            : "Nothing was changed; name a checksum with --also to put it right all the same.");
+    }
+
+    private static string[] Row(HeaderChange change) =>
+    [
+        Number.Hex(change.Offset, 6),
+        change.Name,
+        $"{Convert.ToHexString(change.Before.AsSpan())} -> {Convert.ToHexString(change.After.AsSpan())}",
+        change.Left is null ? $"{change.Was} -> {change.Is}" : $"left as it is: it holds {change.Left}, which may be meant",
+    ];
+}

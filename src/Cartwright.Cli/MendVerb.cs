@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Cartwright.Findings;
+using Cartwright.Images;
+using Cartwright.Inspection;
+using Cartwright.Manifests;
+
+namespace Cartwright.Cli;
+
+/// <summary><c>cartwright mend</c></summary>
+internal static class MendVerb
+{
+    public static Verb Create(TextWriter output, TextWriter errors)
+    {
+        var file = new Argument<string>("file") { Description = "The image." };
+        var platform = ImageInput.PlatformOption();
+        var target = new Option<string?>("--out") { Description = "Writes the mended image to this file, which must not be there yet; without it, beside the image with `.mended` in its name.", HelpName = "file" };
+        var inPlace = new Option<bool>("--in-place") { Description = "Writes over the image, and keeps it as it was beside itself with `.before` at the end of its name." };
+        var check = new Option<bool>("--check") { Description = "Only says what would be changed: exit code 1 if anything would." };
+        var also = new Option<string[]>("--also") { Description = "Puts this checksum right too, although another known rule explains what it holds.", HelpName = "name" };
+        var json = Verb.JsonOption();
+        var verb = new Verb(
+            "mend",
+            "Puts right the size codes, fixed marks and checksums of an existing image.",
+            "cartwright mend game.gb",
+            "cartwright mend --in-place game.sfc",
+            "cartwright mend --check game.md --also checksum")
+        {
+            file, platform, target, inPlace, check, also, json,
+        };
+        verb.Validators.Add(result =>
+        {
+            if ((result.GetValue(inPlace) ? 1 : 0) + (result.GetValue(check) ? 1 : 0) + (result.GetValue(target) is null ? 0 : 1) > 1)
+            {
+                result.AddError("--out, --in-place and --check exclude each other: choose one.");
+            }
+        });
+        verb.SetAction(parsed =>
+        {
+            if (!ImageInput.TryFind(parsed.GetValue(platform), errors, out var named))
+            {
+                return ExitCode.Refused;
+            }
+
+            var log = new FindingLog();
+            var name = parsed.GetRequiredValue(file);
+            if (ImageInput.Open(name, named, log) is not { } image || !KnowsChecksums(image, parsed.GetValue(also) ?? [], log))
+            {
+                return MendReport.Write(null, null, null, log, parsed.GetValue(json), output, errors);
+            }
+
+            var mended = ImageMender.Mend(image, (parsed.GetValue(also) ?? []).ToHashSet(StringComparer.OrdinalIgnoreCase));
+            var written = mended.IsChanged && !parsed.GetValue(check) ? Write(image, mended, parsed.GetValue(target), parsed.GetValue(inPlace), log) : null;
+            var code = MendReport.Write(image, mended, written, log, parsed.GetValue(json), output, errors);
+            return code == ExitCode.Done && parsed.GetValue(check) && mended.IsChanged ? ExitCode.Found : code;
+        });
+        return verb;
+    }
+
+    private static bool KnowsChecksums(OpenedImage image, string[] names, FindingLog log)
+    {
+        var known = image.Cart.Headers.SelectMany(static header => header.Checksums).Select(static entry => entry.Row.Name).ToList();
+        foreach (var name in names.Where(name => !known.Contains(name, StringComparer.OrdinalIgnoreCase)))
+        {
+            log.Add(InspectionFindings.NoSuchChecksum, new SourcePlace("--also"), $"The image has no checksum `{name}`.", known.Count == 0 ? null : $"one of {string.Join(", ", known)}", NearestName.Question(name, known));
+        }
+
+        return !log.HasErrors;
+    }
+
+    private static string? Write(OpenedImage image, MendedImage mended, string? target, bool inPlace, FindingLog log)
+    {
+        var own = Path.GetFullPath(image.File);
+        var path = inPlace ? own : Path.GetFullPath(target ?? Path.ChangeExtension(own, ".mended" + Path.GetExtension(own)));
+        var kept = own + ".before";
+        foreach (var taken in new[] { inPlace ? kept : path }.Where(static name => File.Exists(name)))
+        {
+            log.Add(InspectionFindings.InTheWay, new SourcePlace(image.File), $"There is a file {taken} already.");
+            return null;
+        }
+
+        ImmutableArray<OutputFile> files = [Output(path, mended.Bytes), .. inPlace ? [Output(kept, image.Bytes)] : ImmutableArray<OutputFile>.Empty];
+        OutputFiles.Write(Path.GetDirectoryName(path)!, files, new SourcePlace(image.File), log);
+        return log.HasErrors ? null : path;
+
+        static OutputFile Output(string path, ReadOnlyMemory<byte> bytes) => new(Path.GetFileName(path), OutputKind.Rom, ImageFormat.Raw, [bytes]);
+    }
+}
