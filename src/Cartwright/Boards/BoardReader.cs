@@ -65,6 +65,7 @@ public static class BoardReader
             rest ? null : section.Size("length", log),
             section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
         {
+            Every = section.Size("every", log),
             Largest = section.Size("largest", log),
             DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
             Meaning = section.Text("meaning", log)?.Text,
@@ -91,7 +92,7 @@ public static class BoardReader
 
         foreach (var site in board.Sites)
         {
-            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0)))
+            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0) || long.IsOddInteger(site.Every ?? 0)))
             {
                 Contradiction($"The slice of the site {site.Name} begins or ends inside a 16-bit word.", "an even `start` and `length`");
             }
@@ -99,6 +100,11 @@ public static class BoardReader
             if (site.Length == 0)
             {
                 Contradiction($"The slice of the site {site.Name} is empty.", "a `length` of 1 byte or more, or `rest`");
+            }
+
+            if (site.Every is { } every && site.End > every)
+            {
+                Contradiction($"The slice of the site {site.Name} is not inside a block of {ByteSize.Words(every)}.", "a `length` that ends inside the block, or no `every`");
             }
 
             var fits = board.BusWidth == 16
@@ -134,13 +140,18 @@ public static class BoardReader
                 var (first, second) = (sites[i], sites[j]);
                 if (string.Equals(first.Region, second.Region, StringComparison.OrdinalIgnoreCase)
                     && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word)
-                    && first.Start < second.End && second.Start < first.End)
+                    && Overlap(first, second))
                 {
                     yield return (first, second);
                 }
             }
         }
     }
+
+    // Slices of blocks come again and again, so that only another slice of such blocks can keep out of their way.
+    private static bool Overlap(Site first, Site second) => first.Every == second.Every
+        ? first.Start < second.End && second.Start < first.End
+        : (second.Every is not null || first.Start < second.End) && (first.Every is not null || second.Start < first.End);
 
     /// <summary>The word for a lane.</summary>
     /// <param name="lane">The lane.</param>
