@@ -20,6 +20,8 @@ public sealed class PlatformCatalog
     /// <summary>The platforms built in, in order of id.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
+        Row(Commodore.C128Facts.Facts, static () => new Commodore.C128Platform()),
+        Row(Commodore.C64Facts.Facts, static () => new Commodore.C64Platform()),
         Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
@@ -33,6 +35,7 @@ public sealed class PlatformCatalog
         Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
         Row(VirtualBoy.VirtualBoyFacts.Facts, static () => new VirtualBoy.VirtualBoyPlatform()),
+        Row(Commodore.Vic20Facts.Facts, static () => new Commodore.Vic20Platform()),
         Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
 
