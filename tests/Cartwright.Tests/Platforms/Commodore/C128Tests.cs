@@ -40,12 +40,15 @@ public sealed class C128Tests
     [InlineData("4C 1080 4C 2080 FF 43424E", "CW4523")]
     [InlineData("4C 0980 4C 2080 FF 43424D", "CW4527")]
     [InlineData("4C 0A80 4C 2080 FF 43424D", null)]
-    [InlineData("4C 00E0 4C 2080 FF 43424D", "CW4525")]
+    [InlineData("4C 00E0 4C 2080 FF 43424D", null)]
     [InlineData("4C 0010 4C 2080 FF 43424D", "CW4526")]
     [InlineData("4C 1080 4C 00E0 FF 43424D", "CW4528")]
     [InlineData("4C 1080 20 2080 FF 43424D", "CW4535")]
     [InlineData("78 1080 4C 2080 FF 43424D", "CW4535")]
     public void Checks(string header, string? code) => Only(code, C128(digits: header).Size("rom", 0x8000));
+
+    [Fact]
+    public void A_cold_start_where_no_program_is() => Only("CW4525", new RomBench(new C128Platform()).Program("rom", 0, Noise(0x1000, 0, "4C00B0 4C1080 FF 43424D")));
 
     [Fact]
     public void A_stated_mark_is_not_an_error() => Only("CW4524", C128(digits: "4C 1080 4C 2080 FF 414243").Header("mark", "0x414243"));
