@@ -63,7 +63,7 @@ internal static class BoardsVerb
         Columns.Write(output, "  ", [.. board.Sites.Select(static site => new[]
         {
             site.Name, $"{site.Width} bits", BoardReader.Word(site.Lane), site.Region,
-            $"from 0x{site.Start:X6}", site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest", $"larger chip: {BoardReader.Word(site.Fill)}", site.Meaning ?? "",
+            $"from 0x{site.Start:X6}", site.Length is { } length ? $"up to {ByteSize.Words(length)}{(site.Every is { } every ? " of every " + ByteSize.Words(every) : "")}" : "the rest", $"larger chip: {BoardReader.Word(site.Fill)}", site.Meaning ?? "",
         })]);
         foreach (var (site, clause) in board.Sites.SelectMany(static site => SiteWiring.Clauses(site).Select(clause => (site, clause))))
         {

@@ -197,6 +197,11 @@ public static class BuildRecord
             json.WriteNumber("capacity", chip.Capacity);
             json.WriteString("region", site.Region);
             json.WriteString("start", Number.Hex(site.Start, 6));
+            if (site.Every is { } every)
+            {
+                json.WriteNumber("every", every);
+            }
+
             json.WriteString("lane", BoardReader.Word(site.Lane));
             json.WriteNumber("width", site.Width);
             json.WriteNumber("contents", chip.ContentLength);

@@ -68,6 +68,7 @@ public static class BoardReader
             rest ? null : section.Size("length", log),
             section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
         {
+            Every = section.Size("every", log),
             Largest = section.Size("largest", log),
             DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
             RestAt = section.Size("restAt", log),
@@ -97,7 +98,7 @@ public static class BoardReader
 
         foreach (var site in board.Sites)
         {
-            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0)))
+            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0) || long.IsOddInteger(site.Every ?? 0)))
             {
                 Contradiction($"The slice of the site {site.Name} begins or ends inside a 16-bit word.", "an even `start` and `length`");
             }
@@ -108,6 +109,11 @@ public static class BoardReader
             }
 
             CheckSpread(site, board.BusWidth / 8, Contradiction);
+            if (site.Every is { } every && site.End > every)
+            {
+                Contradiction($"The slice of the site {site.Name} is not inside a block of {ByteSize.Words(every)}.", "a `length` that ends inside the block, or no `every`");
+            }
+
             var fits = board.BusWidth == 16
                 ? (site.Lane == Lane.Word) == (site.Width == 16)
                 : site is { Lane: Lane.Word, Width: 8 };
@@ -162,13 +168,18 @@ public static class BoardReader
                 var (first, second) = (sites[i], sites[j]);
                 if (string.Equals(first.Region, second.Region, StringComparison.OrdinalIgnoreCase)
                     && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word)
-                    && first.Start < second.End && second.Start < first.End)
+                    && Overlap(first, second))
                 {
                     yield return (first, second);
                 }
             }
         }
     }
+
+    // Slices of blocks come again and again, so that only another slice of such blocks can keep out of their way.
+    private static bool Overlap(Site first, Site second) => first.Every == second.Every
+        ? first.Start < second.End && second.Start < first.End
+        : (second.Every is not null || first.Start < second.End) && (first.Every is not null || second.Start < first.End);
 
     /// <summary>The word for a lane.</summary>
     /// <param name="lane">The lane.</param>

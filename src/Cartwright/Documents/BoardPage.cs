@@ -63,7 +63,7 @@ public static class BoardPage
         site.Width.ToString(CultureInfo.InvariantCulture),
         BoardReader.Word(site.Lane),
         Number.Hex(site.Start, 6),
-        site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest",
+        site.Length is { } length ? $"up to {ByteSize.Words(length)}{(site.Every is { } every ? " of every " + ByteSize.Words(every) : "")}" : "the rest",
         BoardReader.Word(site.Fill),
         site.Largest is { } largest ? ByteSize.Words(largest) : "",
         site.Meaning ?? "",

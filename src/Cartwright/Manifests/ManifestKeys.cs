@@ -53,6 +53,7 @@ public static class ManifestKeys
         new("board:sites:#:dataLines", ManifestKeyKind.Choice, "How the chip's data lines meet the bus: straight, or reversed, the chip's D0 on the bus's highest line.", "straight") { Words = ["straight", "reversed"] },
         new("board:sites:#:start", ManifestKeyKind.Size, "Where this chip's slice of the region begins, in bytes of the region.", "0"),
         new("board:sites:#:length", ManifestKeyKind.Size, "How much of the region this chip's slice may hold; `rest` for all that follows.", Rest) { Words = [Rest] },
+        new("board:sites:#:every", ManifestKeyKind.Size, "Where the chip holds a part of each block of the region, as with banks dealt to two chips: length of a block. `start` and `length` then count in the block."),
         new("board:sites:#:fill", ManifestKeyKind.Choice, "How a chip larger than its slice is filled: erased (0xFF behind), repeat (mirrored), top (0xFF in front).", "repeat") { Words = ["erased", "repeat", "top"] },
         new("board:sites:#:largest", ManifestKeyKind.Size, "Largest chip the site's lines can address."),
         new("board:sites:#:restAt", ManifestKeyKind.Size, "Where on the chip a bus line selects the rest of a ROM that is no power of two and longer than half of this; its largest power of two is repeated up to there."),

@@ -25,6 +25,8 @@ public sealed class PlatformCatalog
         Row(Atari8Bit.Atari5200Facts.Facts, static () => new Atari8Bit.Atari5200Platform()),
         Row(Atari7800.Atari7800Facts.Facts, static () => new Atari7800.Atari7800Platform()),
         Row(Atari8Bit.Atari8BitFacts.Facts, static () => new Atari8Bit.Atari8BitPlatform()),
+        Row(Commodore.C128Facts.Facts, static () => new Commodore.C128Platform()),
+        Row(Commodore.C64Facts.Facts, static () => new Commodore.C64Platform()),
         Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
@@ -42,6 +44,7 @@ public sealed class PlatformCatalog
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
         Row(Vectrex.VectrexFacts.Facts, static () => new Vectrex.VectrexPlatform()),
         Row(VirtualBoy.VirtualBoyFacts.Facts, static () => new VirtualBoy.VirtualBoyPlatform()),
+        Row(Commodore.Vic20Facts.Facts, static () => new Commodore.Vic20Platform()),
         Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
 
