@@ -12,6 +12,8 @@ namespace Cartwright.Inspection;
 /// <param name="catalog">The platforms to choose from.</param>
 public sealed class ImageOpener(PlatformCatalog catalog)
 {
+    private const int Word = 2;
+
     private readonly Recogniser _recogniser = new(catalog);
 
     /// <summary>Opens an image.</summary>
@@ -46,7 +48,7 @@ public sealed class ImageOpener(PlatformCatalog catalog)
 
     private static OpenedImage? Open(string file, ReadOnlyMemory<byte> bytes, ImmutableArray<RecognisedPlatform> ranked, RecognisedPlatform found, FindingLog log)
     {
-        var options = LayoutChoice.For(found.Platform, found.Claim.Variant);
+        var options = LayoutChoice.For(found.Platform, found.Claim);
         var layout = found.Platform.Layout(options);
         var parts = found.Platform.Parts(bytes.Span, found.Claim, layout);
         var segments = Segments(file, bytes, parts, found.Claim.Order);
@@ -115,7 +117,13 @@ public sealed class ImageOpener(PlatformCatalog catalog)
             segment.Bytes.Span.CopyTo(bytes.AsSpan((int)segment.Offset));
         }
 
-        return new RegionImage(rule.Name, bytes, rule.Fill, own);
+        // Fill at the end is what a build puts where no program is; but a program may end in such a byte, and never in half a word.
+        var content = (bytes.AsSpan().LastIndexOfAnyExcept(rule.Fill) + Word) / Word * Word;
+        return new RegionImage(rule.Name, bytes, rule.Fill,
+        [
+            .. own.Where(segment => segment.Offset < content || content == 0)
+                .Select(segment => segment.End <= content || content == 0 ? segment : segment with { Bytes = segment.Bytes[..(int)(content - segment.Offset)] }),
+        ]);
     }
 
     private static ImmutableArray<HeaderImage> ReadHeaders(

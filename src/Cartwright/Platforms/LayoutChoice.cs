@@ -4,21 +4,24 @@ using Cartwright.Manifests;
 
 namespace Cartwright.Platforms;
 
-/// <summary>Finds the options that lead to a layout.</summary>
+/// <summary>Finds the options that lead to the layout of an existing image.</summary>
 public static class LayoutChoice
 {
-    /// <summary>The settings of the options under which the platform has a layout of a variant; none stated when there is no such layout.</summary>
+    /// <summary>The settings of the options under which the platform has the variant a claim names, with containers as long as its prefix where there is such a one; none stated when no layout fits.</summary>
     /// <param name="platform">The platform.</param>
-    /// <param name="variant">The variant; null for the usual layout.</param>
-    public static HeaderSettings For(Platform platform, string? variant)
+    /// <param name="claim">What it says of the image.</param>
+    public static HeaderSettings For(Platform platform, RecognitionClaim claim)
     {
-        if (variant is null || platform.Layout(HeaderSettings.None).Variant == variant)
-        {
-            return HeaderSettings.None;
-        }
-
-        return Combinations(platform.Options, HeaderSettings.None).FirstOrDefault(settings => platform.Layout(settings).Variant == variant) ?? HeaderSettings.None;
+        var usual = platform.Layout(HeaderSettings.None).Variant;
+        var fitting = Combinations(platform.Options, HeaderSettings.None)
+            .Select(settings => (Settings: settings, Layout: platform.Layout(settings)))
+            .Where(row => row.Layout.Variant == (claim.Variant ?? usual))
+            .ToList();
+        var (found, _) = fitting.Find(row => Containers(row.Layout) == claim.PrefixLength);
+        return found ?? fitting.FirstOrDefault().Settings ?? HeaderSettings.None;
     }
+
+    private static int Containers(PlatformLayout layout) => layout.Headers.Sum(static header => header.Region is null ? header.Length : 0);
 
     private static IEnumerable<HeaderSettings> Combinations(ImmutableArray<PlatformOption> options, HeaderSettings settings) =>
         options.IsEmpty

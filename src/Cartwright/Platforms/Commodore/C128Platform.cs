@@ -41,6 +41,10 @@ public sealed class C128Platform : Platform
     public override ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartView cart) => CrtWriter.Parts(cart, Mapping);
 
     /// <inheritdoc/>
+    public override ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout) =>
+        CrtFile.Parts(file, Signature, Mapping) ?? base.Parts(file, claim, layout);
+
+    /// <inheritdoc/>
     public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log) =>
         ProgramChecks.Check(segments.AsSpan(), Signature, static bytes => C128Recognition.HasLoadAddress(bytes.Span), log);
 

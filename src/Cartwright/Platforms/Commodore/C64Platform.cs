@@ -53,6 +53,10 @@ public sealed class C64Platform : Platform
     public override ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartView cart) => CrtWriter.Parts(cart, C64Mappings.Named(cart.Layout.Variant));
 
     /// <inheritdoc/>
+    public override ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout) =>
+        CrtFile.Parts(file, Signature, C64Mappings.Named(layout.Variant)) ?? base.Parts(file, claim, layout);
+
+    /// <inheritdoc/>
     public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log) =>
         ProgramChecks.Check(segments.AsSpan(), Signature, static bytes => C64Recognition.HasLoadAddress(bytes.Span), log);
 

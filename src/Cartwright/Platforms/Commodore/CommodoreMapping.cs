@@ -18,6 +18,8 @@ public sealed record CommodoreMapping(string Name, SizeRule Sizes, AddressMap Ad
     /// <summary>Bytes a select of the C64 and a block of the VIC-20 show.</summary>
     public const int WindowSize = 0x2000;
 
+    private const int UpperWindow = 0xA000;
+
     /// <summary>What the region holds, a few words.</summary>
     public string Holds { get; init; } = "program and data";
 
@@ -58,4 +60,25 @@ public sealed record CommodoreMapping(string Name, SizeRule Sizes, AddressMap Ad
         var isUpper = length == SplitSize && (long)bank * window.Length >= length / 2;
         return new CrtPacket(ChipKind, bank, isUpper ? window.Address + WindowSize : window.Address, window.Length);
     }
+
+    /// <summary>Where the bytes of a packet go: the way back from <see cref="Packet"/>.</summary>
+    /// <param name="packet">The packet.</param>
+    internal int OffsetOf(CrtPacket packet)
+    {
+        var before = 0;
+        foreach (var window in Windows)
+        {
+            if (packet.Address >= window.Address && packet.Address < window.Address + window.Length)
+            {
+                return (packet.Bank * BankLength) + before + (packet.Address - window.Address);
+            }
+
+            before += window.Length;
+        }
+
+        // The upper window of a board is declared at $A000 as often as at $E000.
+        return (packet.Bank * BankLength) + (packet.Address >= UpperWindow ? BankLength - Windows[^1].Length : 0);
+    }
+
+    private int BankLength => Windows.Sum(static window => window.Length);
 }

@@ -51,6 +51,29 @@ public sealed record CrtFile(int Hardware, CrtLines Lines, ImmutableArray<CrtRun
         return new CrtFile(BinaryPrimitives.ReadUInt16BigEndian(file[CrtHeader.HardwareAt..]), new CrtLines(file[CrtHeader.ExromAt], file[CrtHeader.GameAt]), runs.ToImmutable());
     }
 
+    /// <summary>Where header and packets lie in a file, and where each packet goes in the ROM; packets that are left out read as FF.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="signature">The machine's signature without the spaces that follow.</param>
+    /// <param name="mapping">How the board shows the ROM.</param>
+    /// <returns>Null when it is none of that machine.</returns>
+    internal static ImmutableArray<ImagePart>? Parts(ReadOnlySpan<byte> file, string signature, CommodoreMapping mapping)
+    {
+        if (Read(file, signature) is not { } container)
+        {
+            return null;
+        }
+
+        var parts = ImmutableArray.CreateBuilder<ImagePart>();
+        parts.Add(new ImagePart(null, 0, 0, CrtHeader.Length));
+        // A packet of a bank that no board has would make the ROM as large as it says.
+        foreach (var run in container.Runs.Where(run => run.Length > 0 && mapping.OffsetOf(run.Packet) + run.Length <= mapping.Sizes.Largest))
+        {
+            parts.Add(new ImagePart(CommodoreMapping.Region, mapping.OffsetOf(run.Packet), run.Start, run.Length));
+        }
+
+        return parts.ToImmutable();
+    }
+
     private static bool IsOne(ReadOnlySpan<byte> file, string signature)
     {
         if (file.Length < CrtHeader.Length || BinaryPrimitives.ReadUInt32BigEndian(file[CrtHeader.LengthAt..]) > LargestHeader)

@@ -47,6 +47,10 @@ public sealed class Vic20Platform : Platform
     public override ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartView cart) => CrtWriter.Parts(cart, Vic20Mappings.Named(cart.Layout.Variant));
 
     /// <inheritdoc/>
+    public override ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout) =>
+        CrtFile.Parts(file, Signature, Vic20Mappings.Named(layout.Variant)) ?? base.Parts(file, claim, layout);
+
+    /// <inheritdoc/>
     public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log)
     {
         ProgramChecks.Check(segments.AsSpan(), Signature, static bytes => Vic20Recognition.HasMarkedLoadAddress(bytes.Span), log);

@@ -52,6 +52,10 @@ public sealed class IntvPlatform : Platform
         cart.Layout.Variant == Transfer ? TransferContainer.Parts(cart.Rom[IntvHeader.Region]!.Bytes) : base.Exchange(cart);
 
     /// <inheritdoc/>
+    public override ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout) =>
+        TransferContainer.IsBegun(file) ? TransferContainer.PartsOf(file) : base.Parts(file, claim, layout);
+
+    /// <inheritdoc/>
     public override void CheckPrograms(ImmutableArray<PlacedSegment> segments, FindingLog log)
     {
         foreach (var segment in segments.Where(static segment => segment.Offset == 0))

@@ -48,6 +48,23 @@ internal static class TransferContainer
         return parts.ToImmutable();
     }
 
+    /// <summary>Where the segments lie in a container; as far as the file goes.</summary>
+    public static ImmutableArray<ImagePart> PartsOf(ReadOnlySpan<byte> file)
+    {
+        var parts = ImmutableArray.CreateBuilder<ImagePart>();
+        var offset = 0;
+        var at = Intro;
+        for (var segment = 0; segment < file[1] && at + 2 < file.Length; segment++)
+        {
+            var length = Math.Clamp((file[at + 1] - file[at] + 1) * Page, 0, file.Length - at - 2);
+            parts.Add(new ImagePart(IntvHeader.Region, offset, at + 2, length));
+            offset += length;
+            at += 2 + length + CheckLength;
+        }
+
+        return parts.ToImmutable();
+    }
+
     /// <summary>Whether a file begins as a container does.</summary>
     public static bool IsBegun(ReadOnlySpan<byte> file) =>
         file.Length > Intro + CheckLength && file[0] == Mark && file[1] != 0 && file[2] == (byte)~file[1] && file[Intro] <= file[Intro + 1];
