@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Cartwright.Inspection;
 using Cartwright.Platforms;
 
 namespace Cartwright.Cli;
@@ -55,7 +56,9 @@ internal static class ExamineVerb
             WriteReports(output, errors, examined);
         }
 
-        return examined.Any(static image => image.Errors > 0) ? ExitCode.Found : ExitCode.Done;
+        return examined.Any(static image => image.Findings.Any(static finding => finding.Rule == InspectionFindings.NotThere)) ? ExitCode.Refused
+            : examined.Any(static image => image.Errors > 0) ? ExitCode.Found
+            : ExitCode.Done;
     }
 
     private static void WriteReports(TextWriter output, TextWriter errors, ExaminedImage[] examined)

@@ -25,10 +25,16 @@ internal static class ImageInput
     }
 
     /// <summary>Reads and opens one image; null when it cannot be.</summary>
-    public static OpenedImage? Open(string file, Platform? platform, FindingLog log) =>
-        ProgramInput.Read(file, file, new SourcePlace(file), log) is { } bytes ? new ImageOpener(PlatformCatalog.BuiltIn).Open(file, bytes, platform, log) : null;
+    public static OpenedImage? Open(string file, Platform? platform, FindingLog log)
+    {
+        if (!File.Exists(file))
+        {
+            log.Add(InspectionFindings.NotThere, new SourcePlace(file), Directory.Exists(file) ? $"{file} is a folder." : $"There is no file {file}.");
+            return null;
+        }
 
-    public static bool HasErrors(ImmutableArray<Finding> findings) => findings.Any(static finding => finding.Severity == FindingSeverity.Error);
+        return ProgramInput.Read(file, file, new SourcePlace(file), log) is { } bytes ? new ImageOpener(PlatformCatalog.BuiltIn).Open(file, bytes, platform, log) : null;
+    }
 
     public static void WriteFindings(TextWriter errors, ImmutableArray<Finding> findings)
     {

@@ -65,6 +65,17 @@ tools="dd if=$work/large/program.bin of=$work/swapped.bin conv=swab bs=1M status
 sha256sum $work/large/program.bin $work/swapped.bin"
 compare "4 MiB onto one 16-bit chip against dd conv=swab, sha256sum" "2.0" "$native build $work/large" "$tools"
 
+# A 32 MiB image.
+{ cat "$work/rom.bin"; head -c 33554432 /dev/urandom; } | head -c 33554432 > "$work/large.md"
+compare "examine of 32 MiB against sha256sum" "1.5" "$native examine $work/large.md" "sha256sum $work/large.md"
+
+# A folder of 1000 images of 128 KiB, all of them different.
+mkdir "$work/many"
+for ((i = 0; i < 1000; i++)); do
+  { head -c 130000 "$work/rom.bin"; printf '%01072d' "$i"; } > "$work/many/$i.md"
+done
+compare "examine --brief of 1000 images against sha256sum" "1.5" "$native examine --brief $work/many" "sha256sum $work/many/*"
+
 if [ -x /usr/bin/time ]; then
   peak=$(/usr/bin/time -f %M "$native" build "$work/large" 2>&1 > /dev/null | tail -n 1)
   awk -v peak="$peak" 'BEGIN { printf "%-62s %5.1f MiB (target below %d MiB)\n", "peak memory of the 4 MiB build", peak / 1024, 3 * 4 + 30 }'

@@ -42,18 +42,18 @@ public static class InspectionFindings
     public static readonly FindingRule RefusedChecksum = new("CW8009", FindingSeverity.Error, "Checksum the console refuses",
         "The console checks it and does not start the cartridge.", "`cartwright mend` puts it right.");
 
-    /// <summary>A checksum is what another known rule gives.</summary>
-    public static readonly FindingRule OtherRule = new("CW8010", FindingSeverity.Note, "Checksum of another rule",
-        "Some build kits store another value than the documented one, and a program may check it.", "`cartwright mend --also NAME` writes the documented one.");
-
     /// <summary>A file stands where the result would go.</summary>
-    public static readonly FindingRule InTheWay = new("CW8011", FindingSeverity.Error, "A file is in the way",
+    public static readonly FindingRule InTheWay = new("CW8010", FindingSeverity.Error, "A file is in the way",
         "It may be the only copy of something.", "Move it away, or choose another name with --out.");
 
     /// <summary>A name given with --also is no checksum of the image.</summary>
-    public static readonly FindingRule NoSuchChecksum = new("CW8012", FindingSeverity.Error, "No such checksum",
+    public static readonly FindingRule NoSuchChecksum = new("CW8011", FindingSeverity.Error, "No such checksum",
         "Nothing would be put right under that name.", "`cartwright examine` lists the checksums of the image.");
 
+    /// <summary>There is no such file.</summary>
+    public static readonly FindingRule NotThere = new("CW8012", FindingSeverity.Error, "No such image",
+        "There is nothing to read.", "Correct the file's path.");
+
     /// <summary>All of them, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, OtherRule, InTheWay, NoSuchChecksum];
+    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere];
 }

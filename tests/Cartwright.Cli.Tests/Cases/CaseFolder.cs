@@ -25,6 +25,9 @@ internal sealed class CaseFolder(string name)
     public IReadOnlyList<string> Arguments(string root) =>
         [.. CommandLineParser.SplitCommandLine(File.ReadAllText(Path.Combine(Home, Command))).Select(word => word.Replace(Redaction.Cart, root, StringComparison.Ordinal))];
 
+    /// <summary>False for a command that does not write over what it has written.</summary>
+    public bool RunsAgain => !File.Exists(Path.Combine(Home, "once"));
+
     /// <summary>The variables of a case that runs as a process of its own, in the cart folder; null for the others.</summary>
     public IReadOnlyDictionary<string, string>? Variables
     {

@@ -38,7 +38,10 @@ public sealed class GoldenCaseTests
             folder.Approve("out/" + file, Encoding.UTF8.GetString(redaction.Bytes(after[file].ToArray())));
         }
 
-        RunAgain(folder, temp, changed, result);
+        if (folder.RunsAgain)
+        {
+            RunAgain(folder, temp, changed, result);
+        }
     }
 
     // Over an earlier, larger output a build gives the same files, and one that fails leaves that output alone.
