@@ -5,6 +5,7 @@ using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Images;
 using Cartwright.Manifests;
+using Cartwright.Patching;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
@@ -23,6 +24,7 @@ public static class FindingCatalog
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
         new("Output", OutputFindings.All),
+        new("Patches", PatchFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>
