@@ -19,15 +19,10 @@ internal static class IpsPatch
             return null;
         }
 
-        var output = new byte[length];
-        image.CopyTo(output);
+        if (cut < length) log.Add(PatchFindings.IpsCuts, end.At, $"The result is cut from {PatchWords.Size(length)} to {PatchWords.Size(cut)}");
+        var output = new byte[cut];
+        image[..Math.Min(cut, image.Length)].CopyTo(output);
         for (; !records.IsEmpty; records = records[IpsRecord.SizeOf(records)..]) new IpsRecord(records).WriteTo(output);
-        if (cut < length)
-        {
-            log.Add(PatchFindings.IpsCuts, end.At, $"The result is cut from {PatchWords.Size(length)} to {PatchWords.Size(cut)}");
-            output = output[..cut];
-        }
-
         return new PatchResult(output, PatchChecks.None);
     }
 

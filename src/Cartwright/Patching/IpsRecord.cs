@@ -48,11 +48,13 @@ internal readonly ref struct IpsRecord
     /// <summary>Three bytes, the highest first.</summary>
     public static int Number24(ReadOnlySpan<byte> bytes) => (bytes[0] << 16) | (bytes[1] << 8) | bytes[2];
 
-    /// <summary>Carries the record out.</summary>
+    /// <summary>Carries the record out, as far as the image reaches.</summary>
     public void WriteTo(Span<byte> image)
     {
-        if (IsRun) image.Slice(Offset, Length).Fill(Data[0]);
-        else Data.CopyTo(image[Offset..]);
+        if (Offset >= image.Length) return;
+        var target = image.Slice(Offset, Math.Min(Length, image.Length - Offset));
+        if (IsRun) target.Fill(Data[0]);
+        else Data[..target.Length].CopyTo(target);
     }
 
     private static int Count(ReadOnlySpan<byte> patch) => BinaryPrimitives.ReadUInt16BigEndian(patch[3..]);
