@@ -63,8 +63,13 @@ internal static class BoardsVerb
         Columns.Write(output, "  ", [.. board.Sites.Select(static site => new[]
         {
             site.Name, $"{site.Width} bits", BoardReader.Word(site.Lane), site.Region,
-            $"from 0x{site.Start:X6}", site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest", $"larger chip: {BoardReader.Word(site.Fill)}", site.Meaning ?? "",
+            $"from 0x{site.Start:X6}", site.Length is { } length ? $"up to {ByteSize.Words(length)}{(site.Every is { } every ? " of every " + ByteSize.Words(every) : "")}" : "the rest", $"larger chip: {BoardReader.Word(site.Fill)}", site.Meaning ?? "",
         })]);
+        foreach (var (site, clause) in board.Sites.SelectMany(static site => SiteWiring.Clauses(site).Select(clause => (site, clause))))
+        {
+            output.WriteLine($"  {site.Name}: {clause}");
+        }
+
         if (board.Source is { } source)
         {
             output.WriteLine("Source: " + source);
@@ -94,6 +99,17 @@ internal static class BoardsVerb
                 json.WriteNumber("start", site.Start);
                 json.WriteString("fill", BoardReader.Word(site.Fill));
                 json.WriteString("meaning", site.Meaning);
+                if (SiteWiring.Clauses(site) is { IsEmpty: false } clauses)
+                {
+                    json.WriteStartArray("wiring");
+                    foreach (var clause in clauses)
+                    {
+                        json.WriteStringValue(clause);
+                    }
+
+                    json.WriteEndArray();
+                }
+
                 json.WriteEndObject();
             }
 

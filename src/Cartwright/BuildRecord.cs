@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using Cartwright.Boards;
 using Cartwright.Chips;
@@ -91,7 +90,7 @@ public static class BuildRecord
             {
                 json.WriteStartObject();
                 json.WriteString("region", segment.Region);
-                json.WriteString("offset", Hex(segment.Offset, 6));
+                json.WriteString("offset", Number.Hex(segment.Offset, 6));
                 json.WriteNumber("length", segment.Length);
                 json.WriteEndObject();
             }
@@ -112,7 +111,7 @@ public static class BuildRecord
             json.WriteString("region", region.Name);
             json.WriteNumber("size", region.Length);
             json.WriteNumber("programs", region.Coverage.Sum(static segment => (long)segment.Length));
-            json.WriteString("fill", Hex(region.Fill, 2));
+            json.WriteString("fill", Number.Hex(region.Fill, 2));
             json.WriteEndObject();
         }
 
@@ -129,7 +128,7 @@ public static class BuildRecord
                 json.WriteStartObject();
                 json.WriteString("field", entry.Field.Name);
                 json.WriteString("in", header.Table.Region ?? "container");
-                json.WriteString("offset", Hex(entry.Offset, 6));
+                json.WriteString("offset", Number.Hex(entry.Offset, 6));
                 json.WriteString("bytes", Convert.ToHexString(entry.Raw.AsSpan()));
                 json.WriteString("value", entry.Text);
                 json.WriteString("from", Origin(entry.Origin));
@@ -149,8 +148,8 @@ public static class BuildRecord
             {
                 json.WriteStartObject();
                 json.WriteString("checksum", entry.Row.Name);
-                json.WriteString("in", header.Table.Region);
-                json.WriteString("offset", Hex(entry.Offset, 6));
+                json.WriteString("in", header.Table.Region ?? "container");
+                json.WriteString("offset", Number.Hex(entry.Offset, 6));
                 json.WriteString("stored", entry.Row.Format(entry.Stored));
                 json.WriteString("computed", entry.Row.Format(entry.Computed));
                 json.WriteString("rule", entry.Row.Rule);
@@ -197,11 +196,17 @@ public static class BuildRecord
 
             json.WriteNumber("capacity", chip.Capacity);
             json.WriteString("region", site.Region);
-            json.WriteString("start", Hex(site.Start, 6));
+            json.WriteString("start", Number.Hex(site.Start, 6));
+            if (site.Every is { } every)
+            {
+                json.WriteNumber("every", every);
+            }
+
             json.WriteString("lane", BoardReader.Word(site.Lane));
             json.WriteNumber("width", site.Width);
             json.WriteNumber("contents", chip.ContentLength);
             json.WriteString("fill", BoardReader.Word(site.Fill));
+            WriteWiring(json, site);
             json.WriteString("wordOrder", ManifestWords.Word(chip.WordOrder));
             WriteWords(json, "firstWords", chip, 0);
             WriteWords(json, "lastWords", chip, chip.WordCount - WordsShown);
@@ -209,6 +214,25 @@ public static class BuildRecord
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WriteWiring(Utf8JsonWriter json, Site site)
+    {
+        if (site.DataLinesReversed)
+        {
+            json.WriteString("dataLines", "reversed");
+        }
+
+        if (site.RestAt is { } at)
+        {
+            json.WriteString("restAt", Number.Hex(at, 6));
+        }
+
+        if (site is { Blocks: { } blocks, BlockStep: { } step })
+        {
+            json.WriteNumber("blocks", blocks);
+            json.WriteNumber("blockStep", step);
+        }
     }
 
     private static void WriteWords(Utf8JsonWriter json, string name, ChipImage chip, int start)
@@ -275,5 +299,4 @@ public static class BuildRecord
         _ => "program",
     };
 
-    private static string Hex(long value, int digits) => "0x" + value.ToString("X" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -63,10 +63,14 @@ public static class BoardFindings
     public static readonly FindingRule BadCapacity = new("CW5014", FindingSeverity.Error, "Capacity not possible",
         "The chip file would not be as long as the chip is large.", "State the capacity of the data sheet, or name a part of the catalogue and leave it out.");
 
+    /// <summary>A ROM that has no whole blocks.</summary>
+    public static readonly FindingRule UnevenBlocks = new("CW5015", FindingSeverity.Error, "ROM does not divide into the board's blocks",
+        "The console selects equal blocks; a part of one would lie in none.", "State a size that the number of blocks divides.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
     [
         Unknown, None, Contradiction, OtherPlatform, RomTooLarge, RegionWithoutSite, Unused, NotWiredFor, UnknownSite, NoPart, LargerThanSite, OwnPart,
-        HalfWord, BadCapacity,
+        HalfWord, BadCapacity, UnevenBlocks,
     ];
 }

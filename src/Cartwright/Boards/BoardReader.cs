@@ -8,6 +8,9 @@ namespace Cartwright.Boards;
 /// <summary>Reads a board, from the catalogue or from a manifest: both are written in the same keys.</summary>
 public static class BoardReader
 {
+    // As large as any chip file.
+    private const long LargestSpread = 256L << 20;
+
     private static readonly ImmutableSortedDictionary<string, Lane> Lanes = ManifestWords.Words(
         ("word", Lane.Word), ("low", Lane.Low), ("high", Lane.High));
 
@@ -65,8 +68,12 @@ public static class BoardReader
             rest ? null : section.Size("length", log),
             section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
         {
+            Every = section.Size("every", log),
             Largest = section.Size("largest", log),
             DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
+            RestAt = section.Size("restAt", log),
+            Blocks = section.Number("blocks", log) is { } blocks ? (int)Math.Min(blocks, int.MaxValue) : null,
+            BlockStep = section.Size("blockStep", log),
             Meaning = section.Text("meaning", log)?.Text,
         };
     }
@@ -91,7 +98,7 @@ public static class BoardReader
 
         foreach (var site in board.Sites)
         {
-            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0)))
+            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0) || long.IsOddInteger(site.Every ?? 0)))
             {
                 Contradiction($"The slice of the site {site.Name} begins or ends inside a 16-bit word.", "an even `start` and `length`");
             }
@@ -99,6 +106,12 @@ public static class BoardReader
             if (site.Length == 0)
             {
                 Contradiction($"The slice of the site {site.Name} is empty.", "a `length` of 1 byte or more, or `rest`");
+            }
+
+            CheckSpread(site, board.BusWidth / 8, Contradiction);
+            if (site.Every is { } every && site.End > every)
+            {
+                Contradiction($"The slice of the site {site.Name} is not inside a block of {ByteSize.Words(every)}.", "a `length` that ends inside the block, or no `every`");
             }
 
             var fits = board.BusWidth == 16
@@ -124,6 +137,27 @@ public static class BoardReader
         }
     }
 
+    private static void CheckSpread(Site site, int busBytes, Action<string, string> contradiction)
+    {
+        if (site.RestAt is { } at && (at is < 2 or > LargestSpread || !long.IsPow2(at)))
+        {
+            contradiction($"The rest of a ROM cannot be selected at {ByteSize.Describe(at)} of the site {site.Name}.", $"`restAt` as a power of two up to {ByteSize.Words(LargestSpread)}");
+        }
+
+        var lies = site is { Blocks: null, BlockStep: null }
+            || (site is { Blocks: > 0 and var blocks, BlockStep: > 0 and var step } && step <= LargestSpread / blocks && step % Math.Max(busBytes, 1) == 0);
+        if (!lies)
+        {
+            contradiction($"The site {site.Name} does not say how its blocks lie.",
+                $"`blocks` and `blockStep`, both above 0, whole words of the bus, and all blocks together at most {ByteSize.Words(LargestSpread)}");
+        }
+
+        if (site is { RestAt: not null, Blocks: not null })
+        {
+            contradiction($"The site {site.Name} selects both blocks and a rest.", "either `restAt` or `blocks`");
+        }
+    }
+
     // Pairs of chips that would answer at the same address on the same data lines.
     private static IEnumerable<(Site First, Site Second)> Rivals(ImmutableArray<Site> sites)
     {
@@ -134,13 +168,18 @@ public static class BoardReader
                 var (first, second) = (sites[i], sites[j]);
                 if (string.Equals(first.Region, second.Region, StringComparison.OrdinalIgnoreCase)
                     && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word)
-                    && first.Start < second.End && second.Start < first.End)
+                    && Overlap(first, second))
                 {
                     yield return (first, second);
                 }
             }
         }
     }
+
+    // Slices of blocks come again and again, so that only another slice of such blocks can keep out of their way.
+    private static bool Overlap(Site first, Site second) => first.Every == second.Every
+        ? first.Start < second.End && second.Start < first.End
+        : (second.Every is not null || first.Start < second.End) && (first.Every is not null || second.Start < first.End);
 
     /// <summary>The word for a lane.</summary>
     /// <param name="lane">The lane.</param>

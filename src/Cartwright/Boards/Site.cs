@@ -13,8 +13,20 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>Capacity in bytes of the largest chip whose lines the site can address; null when not known.</summary>
     public long? Largest { get; init; }
 
+    /// <summary>Bytes of the region's blocks, where the chip holds its slice of each of them, one behind the other; null where the slice is one run.</summary>
+    public long? Every { get; init; }
+
     /// <summary>True when the chip's data lines meet the bus in reverse: its D0 on the bus's highest line.</summary>
     public bool DataLinesReversed { get; init; }
+
+    /// <summary>Where on the chip, in bytes of the region, a bus line selects the rest of a ROM that is no power of two; null where the ROM is in one piece.</summary>
+    public long? RestAt { get; init; }
+
+    /// <summary>How many blocks of a ROM the console selects by lines of their own; null where it has no blocks.</summary>
+    public int? Blocks { get; init; }
+
+    /// <summary>Bytes of the region from one such block to the next on the chip.</summary>
+    public long? BlockStep { get; init; }
 
     /// <summary>What the site is for, a few words; null when not said.</summary>
     public string? Meaning { get; init; }
@@ -22,6 +34,27 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>Bytes of the region that one byte of this chip stands for: 2 where it drives half of a 16-bit bus.</summary>
     public int Stride => Lane == Lane.Word ? 1 : 2;
 
-    /// <summary>Offset in the region of the byte after the slice's last, were the region endless.</summary>
+    /// <summary>Offset of the byte after the slice's last, in the region or, with <see cref="Every"/>, in a block of it; were the region endless.</summary>
     public long End => Length is { } length ? Start + length : long.MaxValue;
+
+    /// <summary>Bytes of a region, or of its blocks, that go to the chip.</summary>
+    /// <param name="region">The region's bytes, more than <see cref="Start"/>.</param>
+    public ReadOnlyMemory<byte> Slice(ReadOnlyMemory<byte> region)
+    {
+        if (Every is not { } every)
+        {
+            return region[(int)Start..(int)Math.Min(End, region.Length)];
+        }
+
+        var parts = new byte[region.Length];
+        var length = 0;
+        for (var block = 0L; block + Start < region.Length; block += every)
+        {
+            var part = region.Span[(int)(block + Start)..(int)Math.Min(block + End, region.Length)];
+            part.CopyTo(parts.AsSpan(length));
+            length += part.Length;
+        }
+
+        return parts.AsMemory(0, length);
+    }
 }

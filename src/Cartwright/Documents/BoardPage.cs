@@ -53,6 +53,7 @@ public static class BoardPage
             .. board.Source is null ? [] : ImmutableArray.Create("Source: " + board.Source),
         ]);
         page.Table(["site", "region", "data lines", "lane", "from", "holds", "larger chip", "largest", "meaning"], board.Sites.Select(Cells));
+        page.List([.. board.Sites.SelectMany(static site => SiteWiring.Clauses(site).Select(clause => $"{site.Name}: {clause}."))]);
     }
 
     private static ImmutableArray<string> Cells(Site site) =>
@@ -61,8 +62,8 @@ public static class BoardPage
         site.Region,
         site.Width.ToString(CultureInfo.InvariantCulture),
         BoardReader.Word(site.Lane),
-        Hex(site.Start, 6),
-        site.Length is { } length ? "up to " + ByteSize.Words(length) : "the rest",
+        Number.Hex(site.Start, 6),
+        site.Length is { } length ? $"up to {ByteSize.Words(length)}{(site.Every is { } every ? " of every " + ByteSize.Words(every) : "")}" : "the rest",
         BoardReader.Word(site.Fill),
         site.Largest is { } largest ? ByteSize.Words(largest) : "",
         site.Meaning ?? "",

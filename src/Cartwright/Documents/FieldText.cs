@@ -6,11 +6,6 @@ namespace Cartwright.Documents;
 /// <summary>Says in words what a row of a header table holds.</summary>
 internal static class FieldText
 {
-    /// <summary>The number in hexadecimal.</summary>
-    /// <param name="value">The number.</param>
-    /// <param name="digits">Fewest digits.</param>
-    public static string Hex(long value, int digits) => "0x" + value.ToString("X" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-
     /// <summary>A name or value as Markdown prints it: in backticks.</summary>
     /// <param name="text">The name or value.</param>
     public static string Code(string text) => $"`{text}`";

@@ -90,7 +90,7 @@ internal static class HeaderPart
     private static string Place(ImmutableArray<Variant<HeaderTable>> tables)
     {
         var first = tables[0].Value;
-        var size = string.Create(CultureInfo.InvariantCulture, $"{first.Length} bytes ({Hex(first.Length, 2)})");
+        var size = string.Create(CultureInfo.InvariantCulture, $"{first.Length} bytes ({Number.Hex(first.Length, 2)})");
         return first.Region is null
             ? $"A container of {size}: it stands outside the ROM, in front of it in the exchange file, and no chip holds it."
             : $"{size} of the region {Code(first.Region)}, from {VariantText.Join(tables, static table => Anchor(table.Anchor))} on.";
@@ -98,9 +98,9 @@ internal static class HeaderPart
 
     private static string Anchor(HeaderAnchor anchor) => anchor switch
     {
-        { FromEnd: true } => $"{Hex(anchor.Offset, 4)} before its end",
-        { Tail: > 0 } => $"{Hex(anchor.Offset, 4)} (in a shorter region {Hex(anchor.Tail, 4)} before its end)",
-        _ => Hex(anchor.Offset, 4),
+        { FromEnd: true } => $"{Number.Hex(anchor.Offset, 4)} before its end",
+        { Tail: > 0 } => $"{Number.Hex(anchor.Offset, 4)} (in a shorter region {Number.Hex(anchor.Tail, 4)} before its end)",
+        _ => Number.Hex(anchor.Offset, 4),
     };
 
     private static string OnlyWith<T>(ImmutableArray<Variant<T>> items, int all) =>
@@ -109,7 +109,7 @@ internal static class HeaderPart
     private static int? Start(ImmutableArray<Variant<HeaderTable>> tables) =>
         tables.Select(static table => table.Value.Anchor).Distinct().ToList() is [{ FromEnd: false } anchor] ? anchor.Offset : null;
 
-    private static string Offset(int offset, int? start) => start is { } first ? Hex(first + offset, 4) : "+" + Hex(offset, 2);
+    private static string Offset(int offset, int? start) => start is { } first ? Number.Hex(first + offset, 4) : "+" + Number.Hex(offset, 2);
 
     private static string Order(ChecksumRow checksum) => checksum.Length == 1 ? "" : checksum.Order == ByteOrder.BigEndian ? ", high byte first" : ", low byte first";
 }

@@ -115,7 +115,7 @@ public static class ManifestPage
         ByteSize.TryParse(text, out var bytes) ? bytes.ToString(CultureInfo.InvariantCulture) : throw new InvalidOperationException($"{text} is no size");
 
     private static ImmutableArray<string> AddressCells(string text) => ConsoleAddress.TryParse(text, out var address)
-        ? [Code(text), address.Bank is { } bank ? Hex(bank, 2) : "(in the number)", Hex(address.Address, 4)]
+        ? [Code(text), address.Bank is { } bank ? Number.Hex(bank, 2) : "(in the number)", Number.Hex(address.Address, 4)]
         : throw new InvalidOperationException($"{text} is no address");
 
     private static void WriteKeys(MarkdownPage page, IEnumerable<ManifestKey> rows)

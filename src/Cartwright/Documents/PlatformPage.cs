@@ -60,7 +60,7 @@ public static class PlatformPage
         {
             page.Heading(3, option.Name);
             page.Paragraph(option.Meaning);
-            page.List([$"When not stated: {Code(option.Default)}", $"Source: {option.Source}."]);
+            page.List([option.Required ? "It must be stated." : $"When not stated: {Code(option.Default)}", $"Source: {option.Source}."]);
             WordList.Write(page, "Words", option.Values, numbers: false);
         }
     }
@@ -77,7 +77,7 @@ public static class PlatformPage
                 .. VariantText.Lines("Holds", rules, static rule => rule.Meaning),
                 .. VariantText.Lines("Size", rules, static rule => rule.Sizes.Words),
                 .. VariantText.Lines("`fit` chooses from", rules, static rule => Choices(rule.Sizes)),
-                .. VariantText.Lines("Fill", rules, static rule => Hex(rule.Fill, 2)),
+                .. VariantText.Lines("Fill", rules, static rule => Number.Hex(rule.Fill, 2)),
                 .. VariantText.Lines("May be missing", rules, static rule => rule.Required ? "no" : "yes"),
             ]);
         }

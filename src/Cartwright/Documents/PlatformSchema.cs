@@ -28,12 +28,19 @@ internal static class PlatformSchema
             WriteCart(json, Names(platform));
             json.Texts("required", ["cart"]);
         });
-        json.Object("then", () => json.Object("properties", () =>
+        json.Object("then", () =>
         {
-            json.Object("header", () => json.Reference(HeaderName(platform)));
-            WriteRegions(json, platform);
-            WriteBoards(json, platform);
-        }));
+            json.Object("properties", () =>
+            {
+                json.Object("header", () => json.Reference(HeaderName(platform)));
+                WriteRegions(json, platform);
+                WriteBoards(json, platform);
+            });
+            if (platform.Options.Any(static option => option.Required))
+            {
+                json.Texts("required", ["header"]);
+            }
+        });
     }
 
     /// <summary>Writes the platform's header fields.</summary>
@@ -66,6 +73,11 @@ internal static class PlatformSchema
                 });
             }
         });
+        if (platform.Options.Any(static option => option.Required))
+        {
+            json.Texts("required", [.. platform.Options.Where(static option => option.Required).Select(static option => option.Name)]);
+        }
+
         json.WriteBoolean("additionalProperties", false);
     }
 
@@ -81,7 +93,11 @@ internal static class PlatformSchema
     private static void WriteOption(Utf8JsonWriter json, PlatformOption option)
     {
         json.WriteString("description", option.Meaning);
-        json.WriteString("default", option.Default);
+        if (!option.Required)
+        {
+            json.WriteString("default", option.Default);
+        }
+
         json.Words(option.Values.Select(static value => value.Name));
     }
 

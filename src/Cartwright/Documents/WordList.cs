@@ -36,5 +36,5 @@ internal static class WordList
         }
     }
 
-    private static string Number(NamedValue row) => Hex((long)row.Value, 2);
+    private static string Number(NamedValue row) => Manifests.Number.Hex((long)row.Value, 2);
 }

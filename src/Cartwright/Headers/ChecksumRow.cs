@@ -19,6 +19,9 @@ public sealed record ChecksumRow(string Name, int Offset, int Length, ByteOrder 
     /// <summary>The checksums this one covers, which must be stored before it is computed.</summary>
     public ImmutableArray<string> Covers { get; init; } = [];
 
+    /// <summary>The region it is computed over, where it stands in a container; null where it stands in the region itself.</summary>
+    public string? Over { get; init; }
+
     /// <summary>How the number lies in its bytes.</summary>
     public BytesPlacement Placement => new(Length, Order);
 

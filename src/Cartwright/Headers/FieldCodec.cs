@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Roms;
 
 namespace Cartwright.Headers;
 
@@ -32,9 +33,12 @@ public abstract class FieldCodec
     /// <param name="field">As many bytes as the field has, all zero.</param>
     public virtual void Mask(Span<byte> field) => field.Fill(0xFF);
 
+    /// <summary>How many of the field's bytes its value takes: all of them, except in texts that end themselves, behind which the program may go on at once.</summary>
+    /// <param name="field">The field's bytes.</param>
+    public virtual int Reach(ReadOnlySpan<byte> field) => field.Length;
+
     /// <summary>Whether the bytes say nothing: all zero, all the region's fill value, or blank in the codec's own way.</summary>
     /// <param name="field">The field's bytes.</param>
     /// <param name="fill">The region's fill value.</param>
-    public virtual bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
-        !field.ContainsAnyExcept((byte)0) || !field.ContainsAnyExcept(fill);
+    public virtual bool IsBlank(ReadOnlySpan<byte> field, byte fill) => Blank.Is(field, fill);
 }

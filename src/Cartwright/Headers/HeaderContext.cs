@@ -26,6 +26,9 @@ public sealed class HeaderContext(ManifestValue? title, ManifestValue? revision,
     /// <summary>The bytes of the whole header before any field is written: the program's (zero where no program covers them), or the image's. For headers whose fields depend on what is there.</summary>
     public ReadOnlySpan<byte> Held => _held;
 
+    /// <summary>The bytes of a region; none for one that is not there. For checksums that a container keeps of what follows it.</summary>
+    public Func<string, ReadOnlyMemory<byte>> RegionBytes { get; init; } = static _ => default;
+
     internal void Hold(byte[] header) => _held = header;
 
     internal void Set(string field, string text) => _values[field] = text;

@@ -35,7 +35,7 @@ public static class HeaderReader
         foreach (var row in table.Checksums)
         {
             var stored = row.Placement.Read(bytes.Slice(start + row.Offset, row.Length));
-            checksums.Add(new ChecksumEntry(row, start + row.Offset, stored, row.Compute(bytes)));
+            checksums.Add(new ChecksumEntry(row, start + row.Offset, stored, row.Compute(row.Over is { } region ? context.RegionBytes(region).Span : bytes)));
         }
 
         return new HeaderImage(table, entries.ToImmutable(), checksums.ToImmutable(), table.Region is null ? [.. bytes.Slice(start, table.Length)] : []);

@@ -38,9 +38,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         {
             if (field.When?.Invoke(context) != false)
             {
-                var theirs = Held(region, start, field.Offset, before.AsSpan(field.Offset, field.Length), field.Codec);
                 var bytes = target.Slice(field.Offset, field.Length);
-                var origin = Settle(field, start, bytes, theirs);
+                var origin = Settle(field, region, start, bytes, before.AsSpan(field.Offset, field.Length));
                 var entry = new HeaderEntry(field, start + field.Offset, [.. bytes], field.Codec.Read(bytes), origin);
                 context.Set(field.Name, entry.Text);
                 entries.Add(entry);
@@ -54,7 +53,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             entries[i] = entries[i] with { Raw = [.. target.Slice(entries[i].Offset - start, entries[i].Field.Length)] };
         }
 
-        var checksums = WriteChecksums(table, region, start, before);
+        var checksums = region is null ? WriteChecksums(table, target) : WriteChecksums(table, region, start, before);
         return new HeaderImage(table, entries.ToImmutable(), checksums, region is null ? [.. target] : []);
     }
 
@@ -88,8 +87,9 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         return covered;
     }
 
-    private EntryOrigin Settle(HeaderField field, int start, Span<byte> bytes, ReadOnlySpan<byte> theirs)
+    private EntryOrigin Settle(HeaderField field, RegionImage? region, int start, Span<byte> bytes, ReadOnlySpan<byte> before)
     {
+        var theirs = Held(region, start, field.Offset, before, field.Codec);
         var (value, origin) = Choose(field);
         if (value is null)
         {
@@ -115,6 +115,8 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
             CompareWithTruth(field, value, ours, truth);
         }
 
+        // What lies behind a value that ends itself is the program's.
+        theirs = Held(region, start, field.Offset, before[..field.Codec.Reach(ours)], field.Codec);
         if (theirs.IsEmpty || Equal(field, ours, theirs))
         {
             ours.CopyTo(bytes);
@@ -123,7 +125,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
 
         var isWrong = truth is not null && !Equal(field, truth, theirs);
         // Nobody asked for a default, so it gives way to what the program's author wrote, unless the program's bytes are not to be kept.
-        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, (field.Codec.Read(ours), field.Codec.Read(theirs)), isWrong, value.Place))
+        if ((origin == EntryOrigin.Default && settings.Keep.All != false) || ProgramWins(field, start, origin, (field.Codec.Read(ours), field.Codec.Read(before)), isWrong, value.Place))
         {
             return EntryOrigin.Image;
         }
@@ -185,7 +187,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     {
         var mask = new byte[field.Length];
         field.Codec.Mask(mask);
-        for (var i = 0; i < mask.Length; i++)
+        for (var i = 0; i < theirs.Length; i++)
         {
             if (((ours[i] ^ theirs[i]) & mask[i]) != 0)
             {
@@ -196,14 +198,21 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         return true;
     }
 
-    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, RegionImage? region, int start, byte[] before)
+    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, RegionImage region, int start, byte[] before) =>
+        [.. table.Checksums.Select(row => WriteChecksum(row, region, start + row.Offset, before.AsSpan(row.Offset, row.Length)))];
+
+    // A container's checksums are of the regions behind it.
+    private ImmutableArray<ChecksumEntry> WriteChecksums(HeaderTable table, Span<byte> container)
     {
         var entries = ImmutableArray.CreateBuilder<ChecksumEntry>();
-        if (region is not null)
+        foreach (var row in table.Checksums)
         {
-            foreach (var row in table.Checksums)
+            if (row.Over is { } region)
             {
-                entries.Add(WriteChecksum(row, region, start + row.Offset, before.AsSpan(row.Offset, row.Length)));
+                var computed = row.Compute(context.RegionBytes(region).Span);
+                row.Placement.Write(container.Slice(row.Offset, row.Length), computed);
+                CompareStated(row, computed);
+                entries.Add(new ChecksumEntry(row, row.Offset, computed, computed));
             }
         }
 
@@ -213,7 +222,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     private ChecksumEntry WriteChecksum(ChecksumRow row, RegionImage region, int offset, ReadOnlySpan<byte> program)
     {
         var computed = row.Compute(region.Bytes.Span);
-        var blank = region.CoveringSegment(offset, row.Length) is null || !program.ContainsAnyExcept((byte)0) || !program.ContainsAnyExcept(region.Fill);
+        var blank = region.CoveringSegment(offset, row.Length) is null || Blank.Is(program, region.Fill);
         var kept = !blank && settings.Keep.Names(row.Name);
         var field = region.Writable.Slice(offset, row.Length);
         if (!kept)

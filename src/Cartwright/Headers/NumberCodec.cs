@@ -11,6 +11,9 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
     /// <summary>True where all ones is a value that programs hold on purpose, and not what is left of a chip's erased state.</summary>
     public bool OnesAreSaid { get; init; }
 
+    /// <summary>True where zero is a value that programs hold on purpose, and not what is left of blank room; it cannot be told where the region is filled with zero.</summary>
+    public bool ZeroIsSaid { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<NamedValue> Names => form.Names;
 
@@ -45,7 +48,9 @@ public sealed class NumberCodec(FieldPlacement placement, ValueText form) : Fiel
 
     /// <inheritdoc/>
     public override bool IsBlank(ReadOnlySpan<byte> field, byte fill) =>
-        base.IsBlank(field, fill) && !(OnesAreSaid && placement.Read(field) == placement.Largest);
+        base.IsBlank(field, fill)
+        && !(OnesAreSaid && placement.Read(field) == placement.Largest)
+        && !(ZeroIsSaid && fill != 0 && !field.ContainsAnyExcept((byte)0));
 
     /// <inheritdoc/>
     public override void Mask(Span<byte> field) => placement.Write(field, placement.Largest);

@@ -10,7 +10,7 @@ namespace Cartwright.Images;
 /// <param name="Part">The part; null when none is named or the catalogue lacks it.</param>
 /// <param name="PartName">The part's name as it is shown; null when none is named.</param>
 /// <param name="Bytes">The bytes in the order of the chip file.</param>
-/// <param name="ContentLength">Bytes that come from the ROM; the rest fills the chip up.</param>
+/// <param name="ContentLength">Bytes that come from the ROM, with the gaps between its parts where the site leaves any; the rest fills the chip up.</param>
 /// <param name="WordOrder">Order of the two bytes of each word in the file.</param>
 /// <param name="BusOrder">Which byte of a 16-bit bus carries the even address.</param>
 public sealed record ChipImage(

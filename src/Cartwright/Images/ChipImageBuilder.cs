@@ -67,11 +67,18 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
 
     private bool IsHalfWord(RegionImage region) => board.BusWidth == 16 && int.IsOddInteger(region.Length);
 
-    // Up to where each byte of one lane has a chip: a gap between two slices ends it.
-    private static long Reach(List<Site> sites, Lane lane)
+    // Up to where each byte of one lane has a chip: a gap between two slices ends it. Blocks without a gap have no end.
+    private static long Reach(List<Site> sites, Lane lane) =>
+        sites.Where(site => site.Lane == lane || site.Lane == Lane.Word)
+            .GroupBy(static site => site.Every)
+            .Select(static alike => Reach(alike) is var reach && reach >= alike.Key ? long.MaxValue : reach)
+            .DefaultIfEmpty()
+            .Max();
+
+    private static long Reach(IEnumerable<Site> sites)
     {
         var reach = 0L;
-        foreach (var site in sites.Where(site => site.Lane == lane || site.Lane == Lane.Word).OrderBy(static site => site.Start))
+        foreach (var site in sites.OrderBy(static site => site.Start))
         {
             reach = site.Start <= reach ? Math.Max(reach, site.End) : reach;
         }
@@ -98,7 +105,14 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return null;
         }
 
-        var slice = region.Bytes[(int)site.Start..(int)Math.Min(site.End, region.Length)];
+        var own = site.Slice(region.Bytes);
+        if (!SiteSpread.Divides(site, own.Length))
+        {
+            log.Add(BoardFindings.UnevenBlocks, place, $"{site.Name} has {site.Blocks} blocks, and {ByteSize.Describe(own.Length)} of the region `{site.Region}` do not divide into them.");
+            return null;
+        }
+
+        var slice = SiteSpread.Of(site, own);
         var needed = slice.Length / site.Stride;
         var (part, capacity) = Capacity(site, chip, needed, place);
         CheckLines(site, part?.Name ?? chip?.Part?.Text ?? "its chip", needed, capacity, place);

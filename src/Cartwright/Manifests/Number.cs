@@ -28,6 +28,11 @@ public static class Number
             : ulong.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out value);
     }
 
+    /// <summary>A number in hexadecimal, as <see cref="TryParse(string, out long)"/> reads it.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="digits">Fewest digits.</param>
+    public static string Hex(long value, int digits) => "0x" + value.ToString("X" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
     /// <summary>The digits of a hexadecimal number without its mark, or null when the text is not marked as one.</summary>
     /// <param name="text">The text to look at.</param>
     public static string? HexDigits(string text) =>

@@ -20,19 +20,31 @@ public sealed class PlatformCatalog
     /// <summary>The platforms built in, in order of id.</summary>
     public static PlatformCatalog BuiltIn { get; } = new(
     [
+        Row(MegaDrive.Sega32XFacts.Facts, static () => new MegaDrive.Sega32XPlatform()),
+        Row(Atari2600.Atari2600Facts.Facts, static () => new Atari2600.Atari2600Platform()),
+        Row(Atari8Bit.Atari5200Facts.Facts, static () => new Atari8Bit.Atari5200Platform()),
+        Row(Atari7800.Atari7800Facts.Facts, static () => new Atari7800.Atari7800Platform()),
+        Row(Atari8Bit.Atari8BitFacts.Facts, static () => new Atari8Bit.Atari8BitPlatform()),
+        Row(Commodore.C128Facts.Facts, static () => new Commodore.C128Platform()),
+        Row(Commodore.C64Facts.Facts, static () => new Commodore.C64Platform()),
         Row(ColecoVision.ColecoFacts.Facts, static () => new ColecoVision.ColecoPlatform()),
         Row(GameBoy.GameBoyFacts.Facts, static () => new GameBoy.GameBoyPlatform()),
         Row(GameBoyAdvance.AdvanceFacts.Facts, static () => new GameBoyAdvance.AdvancePlatform()),
         Row(MasterSystem.SegaFacts.GameGear, MasterSystem.SegaPlatform.GameGear),
+        Row(Intellivision.IntvFacts.Facts, static () => new Intellivision.IntvPlatform()),
+        Row(Lynx.LynxFacts.Facts, static () => new Lynx.LynxPlatform()),
         Row(MegaDrive.MegaDriveFacts.Facts, static () => new MegaDrive.MegaDrivePlatform()),
         Row(Msx.MsxFacts.Facts, static () => new Msx.MsxPlatform()),
         Row(Nintendo64.N64Facts.Facts, static () => new Nintendo64.N64Platform()),
         Row(Nes.NesFacts.Facts, static () => new Nes.NesPlatform()),
         Row(NeoGeoPocket.PocketFacts.Facts, static () => new NeoGeoPocket.PocketPlatform()),
+        Row(PcEngine.PcEngineFacts.Facts, static () => new PcEngine.PcEnginePlatform()),
         Row(MasterSystem.SegaFacts.Sg1000, MasterSystem.SegaPlatform.Sg1000),
         Row(MasterSystem.SegaFacts.MasterSystem, MasterSystem.SegaPlatform.MasterSystem),
         Row(Snes.SnesFacts.Facts, static () => new Snes.SnesPlatform()),
+        Row(Vectrex.VectrexFacts.Facts, static () => new Vectrex.VectrexPlatform()),
         Row(VirtualBoy.VirtualBoyFacts.Facts, static () => new VirtualBoy.VirtualBoyPlatform()),
+        Row(Commodore.Vic20Facts.Facts, static () => new Commodore.Vic20Platform()),
         Row(WonderSwan.SwanFacts.Facts, static () => new WonderSwan.SwanPlatform()),
     ]);
 

@@ -9,4 +9,8 @@ namespace Cartwright.Platforms;
 /// <param name="Default">The word that counts when the key is absent.</param>
 /// <param name="Meaning">What it chooses, one sentence.</param>
 /// <param name="Source">Where the facts come from.</param>
-public sealed record PlatformOption(string Name, ImmutableArray<NamedValue> Values, string Default, string Meaning, string Source);
+public sealed record PlatformOption(string Name, ImmutableArray<NamedValue> Values, string Default, string Meaning, string Source)
+{
+    /// <summary>True when the manifest must state it: the bytes do not show it, and a wrong guess would make a cart that does not run. <see cref="Default"/> then only serves to go on checking.</summary>
+    public bool Required { get; init; }
+}

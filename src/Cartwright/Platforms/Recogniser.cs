@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Roms;
 
 namespace Cartwright.Platforms;
 
@@ -6,12 +7,15 @@ namespace Cartwright.Platforms;
 /// <param name="catalog">The platforms to ask.</param>
 public sealed class Recogniser(PlatformCatalog catalog)
 {
+    private const int Shortest = 16;
+
     /// <summary>Every claim on an image: the surest first, then by score, then in the order of the catalogue.</summary>
     /// <param name="file">The whole file.</param>
     public ImmutableArray<RecognisedPlatform> Rank(ReadOnlySpan<byte> file)
     {
+        // Blank data proves nothing, whatever fields it could be read as.
         var claims = new List<RecognisedPlatform>();
-        foreach (var platform in IsBlank(file) ? [] : catalog.All)
+        foreach (var platform in file.Length < Shortest || Blank.Is(file) ? [] : catalog.All)
         {
             if (platform.Recognise(file) is { } claim)
             {
@@ -19,6 +23,7 @@ public sealed class Recogniser(PlatformCatalog catalog)
             }
         }
 
+        claims.RemoveAll(row => claims.Exists(other => Covers(other, row)));
         return [.. claims.OrderByDescending(static row => row.Claim.Certainty).ThenByDescending(static row => row.Claim.Score)];
     }
 
@@ -27,7 +32,6 @@ public sealed class Recogniser(PlatformCatalog catalog)
     public static RecognisedPlatform? Decide(ImmutableArray<RecognisedPlatform> ranked) =>
         ranked.Length == 1 || (ranked.Length > 1 && ranked[0].Claim.Certainty > ranked[1].Claim.Certainty) ? ranked[0] : null;
 
-    // Blank data proves nothing, whatever fields it could be read as.
-    private static bool IsBlank(ReadOnlySpan<byte> file) =>
-        file.Length < 16 || !file.ContainsAnyExcept((byte)0) || !file.ContainsAnyExcept((byte)0xFF);
+    private static bool Covers(RecognisedPlatform add, RecognisedPlatform plain) =>
+        add.Claim.Includes == plain.Platform.Facts.Id && add.Claim.Certainty >= plain.Claim.Certainty;
 }

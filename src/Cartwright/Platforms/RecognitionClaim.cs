@@ -16,6 +16,9 @@ public sealed record RecognitionClaim(Certainty Certainty, string Reason)
     /// <summary>The layout's variant, where the bytes show it; null where they do not.</summary>
     public string? Variant { get; init; }
 
+    /// <summary>Id of the platform whose marks all images of this one bear as well, so that its claim on the same file says nothing more; null for none.</summary>
+    public string? Includes { get; init; }
+
     /// <summary>Points by the platform's own measure, to rank claims of equal certainty; 0 where it has none.</summary>
     public int Score { get; init; }
 }

@@ -16,7 +16,7 @@ public static class RomAssembler
     /// <param name="log">Receives everything that is wrong.</param>
     public static void CheckSettings(Platform platform, PlatformLayout layout, RomRequest request, FindingLog log)
     {
-        CheckKeys(platform, layout, request.Header, log);
+        CheckKeys(platform, layout, request.Header, request.Place("header"), log);
         CheckRegions(layout, request, log);
     }
 
@@ -44,7 +44,7 @@ public static class RomAssembler
         }
 
         var rom = new Rom(regions);
-        var context = new HeaderContext(request.Title, request.Revision, rom.LengthOf);
+        var context = new HeaderContext(request.Title, request.Revision, rom.LengthOf) { RegionBytes = name => rom[name]?.Bytes ?? default };
         var writer = new HeaderWriter(request.Header, context, request.Place("header"), log);
         // The header of a region the cart does without is not there either.
         var tables = layout.Headers.Where(table => table.Region is not { } name || rom[name] is not null).ToList();
@@ -78,11 +78,16 @@ public static class RomAssembler
     private static IEnumerable<PlacedSegment> InRegion(RomRequest request, RegionRule rule) =>
         request.Segments.Where(segment => string.Equals(segment.Region, rule.Name, StringComparison.OrdinalIgnoreCase));
 
-    private static void CheckKeys(Platform platform, PlatformLayout layout, HeaderSettings settings, FindingLog log)
+    private static void CheckKeys(Platform platform, PlatformLayout layout, HeaderSettings settings, SourcePlace place, FindingLog log)
     {
         var checksums = layout.Headers.SelectMany(static table => table.Checksums).Select(static row => row.Name);
         var fields = layout.Headers.SelectMany(static table => table.Fields).Select(static field => field.Name).Concat(checksums).ToList();
         var known = platform.Options.Select(static option => option.Name).Concat(fields).ToList();
+        foreach (var option in platform.Options.Where(option => option.Required && settings[option.Name] is null))
+        {
+            log.Add(HeaderFindings.MissingField, place with { Key = "header:" + option.Name }, $"The header has no `{option.Name}`: {option.Meaning}", $"one of {string.Join(", ", option.Values.Select(static value => value.Name))}");
+        }
+
         foreach (var (name, value) in settings.Values)
         {
             if (platform.Options.FirstOrDefault(option => Same(option.Name, name)) is { } option)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Cartwright.Findings;
 using Cartwright.Manifests;
 using Cartwright.Programs;
@@ -117,8 +118,11 @@ public sealed class SegmentPlacer(ImmutableArray<RegionRule> regions, ImmutableA
     {
         for (var done = 0; done < segment.Length;)
         {
-            var address = start with { Address = start.Address + segment.Address + done };
-            var place = addresses.Locate(address, statedSize);
+            var inFile = segment.Address + done;
+            var address = start with { Address = start.Address + (inFile / addresses.Unit) };
+            var place = inFile % addresses.Unit == 0
+                ? addresses.Locate(address, statedSize)
+                : AddressPlace.Nowhere(string.Create(CultureInfo.InvariantCulture, $"byte ${inFile:X4} of the file is inside a word of {addresses.Unit} bytes"));
             if (place.Region is null || (region.Length > 0 && place.Region != region))
             {
                 Refuse(entry, segment, address, place, region);

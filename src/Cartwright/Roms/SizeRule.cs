@@ -18,6 +18,9 @@ public sealed record SizeRule(ImmutableArray<long> Customary, long Step, string 
     /// <summary>Where <c>fit</c> takes the next multiple of this and not a customary size; 0 where it does not.</summary>
     public long FitStep { get; init; }
 
+    /// <summary>Sizes in bytes that are legal when stated and that <c>fit</c> does not choose, since they change what the console sees.</summary>
+    public ImmutableArray<long> OnlyStated { get; init; } = [];
+
     /// <summary>Powers of two, and nothing between.</summary>
     /// <param name="smallest">Smallest size in bytes, a power of two.</param>
     /// <param name="largest">Largest size in bytes, a power of two.</param>
@@ -58,5 +61,5 @@ public sealed record SizeRule(ImmutableArray<long> Customary, long Step, string 
     /// <summary>Whether a stated size is legal.</summary>
     /// <param name="size">The size in bytes.</param>
     public bool Allows(long size) =>
-        Customary.Contains(size) || (Step > 0 && size % Step == 0 && size >= Smallest && size <= Largest);
+        Customary.Contains(size) || OnlyStated.Contains(size) || (Step > 0 && size % Step == 0 && size >= Smallest && size <= Largest);
 }

@@ -88,6 +88,8 @@ public sealed class ExampleTests
     }
 
     [Theory]
+    [InlineData("lantern-tide-32x", "Sega 32X ROM image: \"LANTERN TIDE")]
+    [InlineData("lantern-tide-vectrex", "Vectrex ROM image: \"LANTERN TIDE")]
     [InlineData("lantern-tide-gb", "Game Boy ROM image: \"LANTERN TIDE\" (Rev.00) [MBC5], ROM: 256Kbit")]
     [InlineData("lantern-tide-gba", "Game Boy Advance ROM image: \"LANTERN TIDE\" (ALTEQM, Rev.00)")]
     [InlineData("lantern-tide-gg", "Sega Game Gear ROM image: 2026 (Rev.00) (32 KB)")]

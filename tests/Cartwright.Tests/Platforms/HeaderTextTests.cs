@@ -30,7 +30,7 @@ public sealed class HeaderTextTests
         var text = field.Codec.Read(bytes);
         var back = new byte[field.Length];
         Assert.Null(field.Codec.Write(text, back));
-        for (var i = 0; i < bytes.Length; i++)
+        for (var i = 0; i < field.Codec.Reach(bytes); i++)
             Assert.True((bytes[i] & mask[i]) == (back[i] & mask[i]), $"{field.Name} `{text}` of {Convert.ToHexString(bytes)} gave {Convert.ToHexString(back)}");
     }
 }

@@ -21,9 +21,9 @@ internal sealed class RomBench(Platform platform)
 
     public string? Revision { get; init; }
 
-    public RomBench Program(string region, long offset, byte[] bytes)
+    public RomBench Program(string region, long offset, byte[] bytes, string file = "main.bin")
     {
-        _segments.Add(new PlacedSegment(region, offset, bytes, "main.bin", SourcePlace.At("main.bin", 0)));
+        _segments.Add(new PlacedSegment(region, offset, bytes, file, SourcePlace.At(file, 0)));
         return this;
     }
 

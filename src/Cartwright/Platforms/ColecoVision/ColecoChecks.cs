@@ -55,7 +55,7 @@ internal sealed class ColecoChecks(CartView cart, bool isBanked, FindingLog log)
     {
         foreach (var name in ColecoHeader.Slots)
         {
-            if (IsBlank(Raw(name)))
+            if (Blank.Is(Raw(name)))
             {
                 Add(ColecoFindings.BlankSlot, name, $"The slot `{name}` holds {Convert.ToHexString(Raw(name))}.");
             }
@@ -68,7 +68,7 @@ internal sealed class ColecoChecks(CartView cart, bool isBanked, FindingLog log)
 
     private void CheckNmi()
     {
-        if (IsBlank(Raw("nmi")))
+        if (Blank.Is(Raw("nmi")))
         {
             Add(ColecoFindings.NoNmi, "nmi", $"The slot `nmi` holds {Convert.ToHexString(Raw("nmi"))}.");
         }
@@ -110,8 +110,6 @@ internal sealed class ColecoChecks(CartView cart, bool isBanked, FindingLog log)
     }
 
     private ReadOnlySpan<byte> Raw(string field) => _header.Entries.First(entry => entry.Field.Name == field).Raw.AsSpan();
-
-    private static bool IsBlank(ReadOnlySpan<byte> slot) => !slot.ContainsAnyExcept((byte)0) || !slot.ContainsAnyExcept((byte)0xFF);
 
     // A jump below the cartridge leads into the BIOS or to RAM, which is the program's affair.
     private string? LeadsNowhere(ReadOnlySpan<byte> slot) => JumpSlotCodec.Target(slot) is { } target && target >= RomStart && !HoldsProgram(target)

@@ -29,6 +29,10 @@ internal static class ColecoFacts
             "With banks $FFC0-$FFFF must not be read as data.",
             "The file command takes a ROM that begins with 55 AA for an extension ROM of another computer.",
         ],
+        Recognition =
+        [
+            "Structural: AA 55 or 55 AA at 0x0000 (from 48 KiB on, 16 KiB before the end), and a start address in the ROM that leads to something other than fill.",
+        ],
         Disputes = ["Boards with banks: all that is said of them is from memory."],
         Sources =
         [

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Cartwright.Headers;
+using Cartwright.Roms;
 
 namespace Cartwright.Platforms.ColecoVision;
 
@@ -70,11 +71,7 @@ public static class ColecoHeader
     }
 
     // One routine may run through several slots, so a blank one among others stays.
-    private static bool HasNoSlots(ReadOnlySpan<byte> held)
-    {
-        var slots = held[FirstSlot..NmiSlot];
-        return !slots.ContainsAnyExcept((byte)0) || !slots.ContainsAnyExcept((byte)0xFF);
-    }
+    private static bool HasNoSlots(ReadOnlySpan<byte> held) => Blank.Is(held[FirstSlot..NmiSlot]);
 
     private static bool HasTitle(HeaderContext context) =>
         context["mark"] == ShowsTitle && (context["titleScreen"] is not null || TitleScreenCodec.LengthOf(context.Held[Title..]) is not null);

@@ -80,5 +80,8 @@ public sealed class TitleScreenCodec : FieldCodec
     }
 
     /// <inheritdoc/>
+    public override int Reach(ReadOnlySpan<byte> field) => LengthOf(field) ?? field.Length;
+
+    /// <inheritdoc/>
     public override bool IsRaw(string text) => text.StartsWith(RawMark, StringComparison.Ordinal);
 }

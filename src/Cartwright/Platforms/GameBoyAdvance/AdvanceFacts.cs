@@ -36,6 +36,11 @@ internal static class AdvanceFacts
             "5 V parts must never be fitted: the bus has 3.3 V.",
             "Some boards cross data lines: a chip written on the board reads right there, one written outside does not.",
         ],
+        Recognition =
+        [
+            "Exact: the boot bitmap at 0x04; or a branch at 0x00, the fixed byte 0x96 at 0xB2 and a right complement check at 0xBD. Also with the bytes of each word exchanged.",
+            "Candidate: a branch at 0x00 that leads behind the header and stays in the file: a program whose header was not filled in.",
+        ],
         Disputes =
         [
             "EEPROM save files: some keep the 8 bytes of each block as sent, some reversed. The image does not show which.",

@@ -29,6 +29,12 @@ internal static class SegaFacts
         "Some mapper chips have slot 2 only, or reach 128 KiB only.",
     ];
 
+    private static readonly ImmutableArray<string> Recognition =
+    [
+        "Exact: the mark TMR SEGA at 0x7FF0, 0x3FF0 or 0x1FF0, also behind a prefix of 512 bytes, and a region nibble of this console.",
+        "Candidate: the mark, and a nibble of the other console: many images carry the wrong one.",
+    ];
+
     private static readonly ImmutableArray<string> Disputes =
     [
         "Byte order of the checksum: an old tag specification says big-endian; the main page, decoders and working images are little-endian, which is written here.",
@@ -58,6 +64,7 @@ internal static class SegaFacts
     public static PlatformFacts Sg1000 { get; } = Make("sg1000", "SG-1000 / SC-3000") with
     {
         Aliases = ["sg-1000", "sc-3000"],
+        Recognition = ["Candidate: no mark, and a start as Z80 programs commonly have it: interrupts off, then mode 1, the stack or a jump. The handlers at $0038 and $0066 and the console's name near the start are further signs. Nothing tells such an image from a Master System's."],
         MemoryMap = ["$0000-$BFFF ROM", "$C000-$C3FF work RAM, repeated up to $FFFF", "$0000 reset; $0038 interrupt; $0066 key"],
         Traps = ["There is no header and no checksum.", "Some cartridges have RAM at $2000-$3FFF or $8000: the ROM under it is not seen.", "The pause key interrupts the program at $0066, whatever it does."],
         Disputes = [],
@@ -70,6 +77,7 @@ internal static class SegaFacts
         BusVolts = 5,
         MemoryMap = Map,
         Traps = Traps,
+        Recognition = Recognition,
         Disputes = Disputes,
         Sources = Sources,
     };

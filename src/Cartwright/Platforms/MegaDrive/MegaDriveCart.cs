@@ -9,7 +9,7 @@ namespace Cartwright.Platforms.MegaDrive;
 /// <param name="view">The finished ROM.</param>
 internal sealed class MegaDriveCart(CartView view)
 {
-    private readonly HeaderImage _header = view.Headers[0];
+    private readonly HeaderImage _header = view.Headers.First(static header => header.Table.Anchor.Offset == MegaDriveHeader.Start);
 
     /// <summary>The ROM's region.</summary>
     public RegionImage Region { get; } = view.Rom[MegaDriveHeader.Region]!;

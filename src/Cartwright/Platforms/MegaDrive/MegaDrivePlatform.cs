@@ -23,7 +23,8 @@ public sealed class MegaDrivePlatform : Platform
     private static readonly ImmutableArray<long> Customary =
         [128 << 10, 256 << 10, 512 << 10, 1 << 20, 2 << 20, MegaDriveAddresses.WindowEnd];
 
-    private static readonly SizeRule LinearSizes = new(Customary, 2,
+    /// <summary>Sizes without the page mapper.</summary>
+    internal static SizeRule LinearSizes { get; } = new(Customary, 2,
         "128, 256 or 512 KiB, 1, 2 or 4 MiB; stated, any even length from 512 bytes to 4 MiB; more with `header.mapper` set to `pages`")
     {
         Smallest = MegaDriveChecksum.Start,
@@ -66,7 +67,12 @@ public sealed class MegaDrivePlatform : Platform
     public override string Extension(CartView cart) => "md";
 
     /// <inheritdoc/>
-    public override void Check(CartView cart, FindingLog log)
+    public override void Check(CartView cart, FindingLog log) => CheckAll(cart, log);
+
+    /// <summary>All checks of this platform, which hold for consoles built upon it as well.</summary>
+    /// <param name="cart">The finished ROM.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    internal static void CheckAll(CartView cart, FindingLog log)
     {
         var view = new MegaDriveCart(cart);
         if (ProgramOrder.Check(view, log))

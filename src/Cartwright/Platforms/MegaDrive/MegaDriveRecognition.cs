@@ -39,7 +39,7 @@ internal static class MegaDriveRecognition
     {
         var body = file[Math.Min(prefix, file.Length)..];
         Span<byte> text = stackalloc byte[SystemTypes.Length];
-        if (!ReadText(body, order, text) || !SystemTypes.OpensLock(text) || IsProse(body[..HalfHeader]))
+        if (!Peek(body, order, MegaDriveHeader.Start, text) || !SystemTypes.OpensLock(text) || IsProse(body[..HalfHeader]))
         {
             return null;
         }
@@ -55,8 +55,13 @@ internal static class MegaDriveRecognition
         };
     }
 
-    // The system type as it is in the console's order: no more is brought into order just to look.
-    private static bool ReadText(ReadOnlySpan<byte> body, ImageOrder order, Span<byte> text)
+    /// <summary>Reads a few bytes as they are in the console's order: no more of an image is brought into order just to look.</summary>
+    /// <param name="body">The image without its prefix.</param>
+    /// <param name="order">The order it is in.</param>
+    /// <param name="offset">The first byte in the console's order: even, and in the first block of 16 KiB.</param>
+    /// <param name="text">Receives the bytes; of even length.</param>
+    /// <returns>False where the image ends before them.</returns>
+    public static bool Peek(ReadOnlySpan<byte> body, ImageOrder order, int offset, Span<byte> text)
     {
         var weave = order switch
         {
@@ -64,7 +69,7 @@ internal static class MegaDriveRecognition
             ImageOrder.OddEvenHalves => body.Length / 2,
             _ => 0,
         };
-        var (start, length) = weave > 0 ? (HalfHeader, HalfText) : (MegaDriveHeader.Start, SystemTypes.Length);
+        var (start, length) = weave > 0 ? (offset / 2, text.Length / 2) : (offset, text.Length);
         if (weave + start + length > body.Length)
         {
             return false;

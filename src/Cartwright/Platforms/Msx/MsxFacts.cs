@@ -35,6 +35,12 @@ internal static class MsxFacts
             "With konami-scc, 3F in $9000 is the sound chip and no bank.",
             "The header must lie in the bank that is seen at $4000 at power-on.",
         ],
+        Recognition =
+        [
+            "Structural: AB at 0x0000 or 0x4000, and an INIT address in the cartridge's pages; or none, and a pointer for STATEMENT or TEXT. Not where plain text follows.",
+            "Seven bytes of BLOAD's header in front are passed over (from memory).",
+            "The mapper of a larger ROM shows in no byte: the manifest must say.",
+        ],
         Disputes =
         [
             "Banks at power-on: one source has 0, 1, 2, 3 for all mappers; a newer one has 0 for ascii8 and ascii16 and leaves konami's upper windows open. Rely on the window at $4000 only.",

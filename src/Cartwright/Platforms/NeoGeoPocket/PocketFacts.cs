@@ -29,6 +29,7 @@ internal static class PocketFacts
             "A read-back of a cartridge that was played holds saves, and is no master.",
             "The boot ROM knows few flash chips by their codes (maker 98, EC or B0; device AB, 2C or 2F); others can hold the game, but take no saves.",
         ],
+        Recognition = ["The licence text at 0x000000: certain."],
         Disputes = ["The byte that marks the Color model: one document has it at 0x22; parsers that run the library use 0x23, as here."],
         Sources = ["NGPC specification text (devrs.com)", "flash block table, public driver source (address not kept)"],
     };

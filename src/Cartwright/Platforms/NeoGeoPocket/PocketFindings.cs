@@ -22,6 +22,14 @@ public static class PocketFindings
     public static readonly FindingRule ReservedUsed = new("CW4433", FindingSeverity.Note, "Reserved bytes are not zero",
         "The console does not look at them; FF is seen as well.", "Nothing, or clear them in the program's source.");
 
+    /// <summary>No block is left for saves.</summary>
+    public static readonly FindingRule NoSaveBlock = new("CW4434", FindingSeverity.Note, "No blank block for saves",
+        "Saves are written into blocks of the same chip; with none blank, each save erases a part of the ROM.", "Nothing if the game does not save; otherwise leave a block of 0xFF, or state a larger `rom.size`.");
+
+    /// <summary>A software id that is not in decimal digits.</summary>
+    public static readonly FindingRule SoftwareIdForm = new("CW4435", FindingSeverity.Note, "Software id is not in decimal digits",
+        "The field holds four decimal digits, one in each half of a byte.", "State `softwareId` with decimal digits, such as 0x1234, or 0x0000 for none.");
+
     /// <summary>All rows, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [NoLicence, BadEntry, Filled, ReservedUsed];
+    public static ImmutableArray<FindingRule> All { get; } = [NoLicence, BadEntry, Filled, ReservedUsed, NoSaveBlock, SoftwareIdForm];
 }

@@ -11,8 +11,6 @@ namespace Cartwright.Platforms.NeoGeoPocket;
 /// <summary>Neo Geo Pocket and Neo Geo Pocket Color.</summary>
 public sealed class PocketPlatform : Platform
 {
-    private const byte Blank = 0xFF;
-
     private static readonly PlatformLayout Only = new("ngp",
         [new RegionRule(PocketHeader.Region, SizeRule.PowersOfTwo(512L << 10, 2L * PocketAddresses.Window), "header, program and data")],
         [PocketHeader.Table], new PocketAddresses());
@@ -56,14 +54,23 @@ public sealed class PocketPlatform : Platform
             Add(PocketFindings.BadEntry, "header:entry", string.Create(CultureInfo.InvariantCulture, $"The entry is ${entry:X6}, and no program is there."));
         }
 
-        if (rom.Fill != Blank)
+        if (rom.Fill != Blank.Erased)
         {
             Add(PocketFindings.Filled, "rom:fill", string.Create(CultureInfo.InvariantCulture, $"The ROM is filled with 0x{rom.Fill:X2}."));
+        }
+        else if (PocketBlocks.Blank(rom.Bytes.Span).IsEmpty)
+        {
+            Add(PocketFindings.NoSaveBlock, "rom:size", $"None of the {PocketBlocks.Of(rom.Length).Length} blocks of the ROM's {ByteSize.Describe(rom.Length)} is all 0xFF.");
         }
 
         if (rom.Bytes.Span[0x30..PocketHeader.Length].ContainsAnyExcept((byte)0))
         {
             Add(PocketFindings.ReservedUsed, "header:reserved", $"0x30-0x3F hold {cart["reserved"]}.");
+        }
+
+        if (!MasterSystem.Bcd.TryRead(rom.Bytes.Span[0x20], out _) || !MasterSystem.Bcd.TryRead(rom.Bytes.Span[0x21], out _))
+        {
+            Add(PocketFindings.SoftwareIdForm, "header:softwareId", $"The software id is {cart["softwareId"]}.");
         }
     }
 

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Cartwright.Findings;
 using Cartwright.Manifests;
+using Cartwright.Roms;
 
 namespace Cartwright.Platforms.Nintendo64;
 
@@ -44,7 +45,7 @@ internal sealed class N64Checks(CartView cart, ImmutableArray<BootChip> chips, F
     {
         var region = cart.Rom[N64Header.Region]!;
         var bytes = Rom[Math.Min(BootCode.Start, Rom.Length)..Math.Min(BootCode.End, Rom.Length)];
-        if (bytes.Length < BootCode.Length || !bytes.ContainsAnyExcept((byte)0) || !bytes.ContainsAnyExcept(region.Fill))
+        if (bytes.Length < BootCode.Length || Blank.Is(bytes, region.Fill))
         {
             log.Add(N64Findings.NoBootCode, cart.Place("programs"), "There is nothing at 0x000040-0x000FFF.");
             return null;

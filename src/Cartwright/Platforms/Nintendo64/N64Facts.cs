@@ -49,6 +49,11 @@ internal static class N64Facts
             "The lock chip shares the serial lines with EEPROM; an EEPROM cartridge without its EEPROM only fails to save.",
             "5 V parts must never be fitted: the bus has 3.3 V.",
         ],
+        Recognition =
+        [
+            "Exact: the customary first word 80 37 12 40, or an entry address in RAM and a boot code whose CRC-32 or check value is that of a lock chip. Both in any of four orders: the console's, bytes exchanged, words exchanged, halfwords exchanged.",
+            "The boot code tells the lock chip. Right check words are not asked for: many images do without them.",
+        ],
         Disputes =
         [
             "Order of release, page size, pulse width and latency in bytes 1-3: two older pages have others; the console's own boot ROM is followed here.",

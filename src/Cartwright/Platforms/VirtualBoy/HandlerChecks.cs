@@ -92,7 +92,7 @@ internal sealed class HandlerChecks(CartView cart, FindingLog log)
         : !IsInRom(target) ? string.Create(CultureInfo.InvariantCulture, $"${target:X8}, which is not in the ROM")
         : string.Create(CultureInfo.InvariantCulture, $"${target:X8}, 0x{target % (uint)_region.Length:X6} of the ROM, and no program is there");
 
-    private bool IsBlank(ReadOnlySpan<byte> code) => !code.ContainsAnyExcept((byte)0) || !code.ContainsAnyExcept(_region.Fill) || !code.ContainsAnyExcept((byte)0xFF);
+    private bool IsBlank(ReadOnlySpan<byte> code) => Blank.Is(code, _region.Fill) || Blank.Is(code);
 
     // Four bytes that are an address in the ROM, in whatever order, and nothing behind them.
     private bool IsAddress(ReadOnlySpan<byte> code) =>

@@ -37,6 +37,10 @@ internal static class VirtualBoyFacts
             "Loaders that start at $07000000 hide that the reset code is missing.",
             "A 3.3 V flash chip on the 5 V bus needs level translation on every line; see the data sheet.",
         ],
+        Recognition =
+        [
+            "Structural, for a length that is a power of two from 1 KiB on: at 0xFFFFFFF0, the last 16 bytes, code that loads an address in the ROM and jumps there; or a relative jump there, and in front of the handlers a title of letters, five bytes of zero and a maker and game code of letters. Also with the bytes of each word exchanged.",
+        ],
         Disputes =
         [
             "Address lines of the connector: the circulated table names A4 twice; one of them is A3. Measure a board.",

@@ -8,6 +8,7 @@ internal sealed class SwanChecks(CartView cart, FindingLog log)
 {
     private const int SmallestWithCode = 128 << 10;
     private const byte UnclearSave = 0x01;
+    private const int SmallMapperReaches = 16 << 20;
 
     public void Run()
     {
@@ -27,6 +28,16 @@ internal sealed class SwanChecks(CartView cart, FindingLog log)
         if (footer[0x0B] == UnclearSave)
         {
             Add(SwanFindings.UnclearSave, "save", "The save code is 01.");
+        }
+
+        if (footer[0x0D] == 0 && rom.Length > SmallMapperReaches)
+        {
+            Add(SwanFindings.BeyondMapper, "mapper", $"The ROM has {Manifests.ByteSize.Describe(rom.Length)}, and mapper 2001 reaches {Manifests.ByteSize.Describe(SmallMapperReaches)}.");
+        }
+
+        if (!MasterSystem.Bcd.TryRead(footer[8], out _))
+        {
+            Add(SwanFindings.GameIdForm, "gameId", string.Create(CultureInfo.InvariantCulture, $"The game number is 0x{footer[8]:X2}."));
         }
     }
 

@@ -13,6 +13,7 @@ internal static class SwanFacts
         BusVolts = 3.3,
         MemoryMap =
         [
+            "ROM of 8 or 16 data lines; on 16 lines the even byte is on D0-D7. Mapper 2001 reaches 16 MiB, mapper 2003 64 MiB.",
             "$00000-$0FFFF internal RAM",
             "$10000-$1FFFF cartridge RAM, bank by port C1",
             "$20000-$2FFFF ROM, bank of 64 KiB by port C2",
@@ -31,7 +32,12 @@ internal static class SwanFacts
             "The checksum covers the fill in front: fill first, then sum. Whole 64 KiB of 0xFF leave it as it was.",
             "Size code 02 left on a smaller image says 512 KiB.",
             "A mirrored chip is not summed again: each copy keeps the footer of the original size.",
+            "64 KiB have no size code: 128 KiB are made of them, with 0xFF in front.",
             "5 V parts do not fit: bus and supply have 3.3 V.",
+        ],
+        Recognition =
+        [
+            "The last 16 bytes: a far jump into the ROM, codes that exist, and a length of whole 64 KiB. With a right checksum certain, without it likely: most homebrew leaves the checksum 0.",
         ],
         Disputes =
         [

@@ -8,7 +8,7 @@ public static class SwanFindings
 {
     /// <summary>No far jump at reset.</summary>
     public static readonly FindingRule NoJump = new("CW4415", FindingSeverity.Error, "No jump at reset",
-        "The processor starts at the footer's first byte, which must be a far jump, EA.", "Link the footer to the last 16 bytes, or state `entry`: EA000000F0 goes to $F0000.");
+        "The processor starts at the footer's first byte, which must be a far jump, EA.", "Link the footer to the last 16 bytes, or state `entry`, such as F000:0000 for $F0000.");
 
     /// <summary>The jump leaves the ROM.</summary>
     public static readonly FindingRule JumpNowhere = new("CW4416", FindingSeverity.Error, "Jump leaves the ROM",
@@ -26,6 +26,14 @@ public static class SwanFindings
     public static readonly FindingRule UnclearSave = new("CW4419", FindingSeverity.Warning, "Save code has no agreed meaning",
         "Code 01 is 8 KiB in some tables and 32 KiB in others.", "State `save` as `sram-32KiB`.");
 
+    /// <summary>More than the mapper reaches.</summary>
+    public static readonly FindingRule BeyondMapper = new("CW4420", FindingSeverity.Error, "ROM larger than the mapper reaches",
+        "Mapper 2001 has four bits for banks of 1 MiB; what is beyond 16 MiB is never seen.", "State `mapper` as 2003 and use a board that has one, or make the ROM smaller.");
+
+    /// <summary>A game number that is not in decimal digits.</summary>
+    public static readonly FindingRule GameIdForm = new("CW4421", FindingSeverity.Note, "Game number is not in decimal digits",
+        "The field holds the last two digits of the product number, one in each half.", "State `gameId` with decimal digits, such as 0x42.");
+
     /// <summary>All rows, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [NoJump, JumpNowhere, Refused, NoSizeCode, UnclearSave];
+    public static ImmutableArray<FindingRule> All { get; } = [NoJump, JumpNowhere, Refused, NoSizeCode, UnclearSave, BeyondMapper, GameIdForm];
 }

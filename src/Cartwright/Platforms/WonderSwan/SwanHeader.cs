@@ -29,9 +29,9 @@ public static class SwanHeader
     /// <summary>The footer of every cartridge.</summary>
     public static HeaderTable Table { get; } = new("WonderSwan footer", Region, new HeaderAnchor(Length, FromEnd: true), Length,
     [
-        new("entry", 0x00, 5, new BytesCodec(5), "Far jump that runs first: EA, offset, segment; EA000000F0 goes to $F0000. The program's own.", Source),
+        new("entry", 0x00, 5, new FarJumpCodec(), "Where the program begins: the far jump that runs first; F000:0000 goes to $F0000.", Source),
         Byte("maintenance", 0x05, new PlainNumber(2), "Low half 0, or the boot ROM refuses; bit 7 skips the cartridge's own splash.", "0x00"),
-        Byte("developer", 0x06, new PlainNumber(2), "Number of the publisher; any for homebrew.", "0x00"),
+        Byte("developer", 0x06, SwanDevelopers.Names, "The publisher, by the letters on the label; any for homebrew.", "none"),
         Bits("console", 0x07, 0, 1, new NamedValues(new(0, "mono"), new(1, "color")), "Whether it is for the Color model.", "mono"),
         Bits("reserved7", 0x07, 1, 7, new PlainNumber(2), "Not used.", "0x00"),
         Byte("gameId", 0x08, new PlainNumber(2), "The last two digits of the product number, in BCD.", "0x00"),

@@ -12,8 +12,12 @@ public sealed class SwanPlatform : Platform
     private const int BankSize = 64 << 10;
 
     private static readonly SizeRule Sizes = new(
-        [BankSize, 128 << 10, 256 << 10, 512 << 10, 1 << 20, 2 << 20, 3 << 20, 4 << 20, 6 << 20, 8 << 20, 16 << 20], 0,
-        "64, 128, 256 or 512 KiB, 1, 2, 3, 4, 6, 8 or 16 MiB");
+        [128 << 10, 256 << 10, 512 << 10, 1 << 20, 2 << 20, 3 << 20, 4 << 20, 6 << 20, 8 << 20, 16 << 20, 32 << 20, 64 << 20], 0,
+        "128, 256 or 512 KiB, 1, 2, 3, 4, 6, 8, 16, 32 or 64 MiB; stated, also 64 KiB, which has no size code")
+    {
+        Smallest = BankSize,
+        OnlyStated = [BankSize],
+    };
 
     private static readonly PlatformLayout Only = new("ws",
         [new RegionRule(SwanHeader.Region, Sizes, "program, data and footer") { Align = RegionAlign.End }],
@@ -44,7 +48,7 @@ public sealed class SwanPlatform : Platform
 
         var footer = file[^SwanHeader.Length..];
         var fits = SwanJump.Target(footer) is { } target && SwanJump.IsInside(target, file.Length)
-            && (footer[5] & 0x0F) == 0 && footer[7] <= 1 && footer[0x0A] <= 0x0B && footer[0x0D] <= 1;
+            && (footer[5] & 0x0F) == 0 && footer[7] <= 1 && footer[0x0A] <= 0x0B && footer[0x0D] <= 1 && IsSave(footer[0x0B]);
         // The sum takes the whole file: not where the footer has said no.
         var right = fits && ByteSum.Sum16(file[..^2]) == (footer[^2] | (footer[^1] << 8));
         return !fits ? null
@@ -54,4 +58,6 @@ public sealed class SwanPlatform : Platform
 
     /// <inheritdoc/>
     public override void Check(CartView cart, FindingLog log) => new SwanChecks(cart, log).Run();
+
+    private static bool IsSave(byte code) => code is <= 0x05 or 0x10 or 0x20 or 0x50;
 }

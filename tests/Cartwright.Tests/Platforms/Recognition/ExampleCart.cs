@@ -24,6 +24,9 @@ internal sealed record ExampleCart(string Name, CartBuild Build)
     /// <summary>Whether the platform recognises anything at all.</summary>
     public bool IsRecognised => Platform.GetType().GetMethod(nameof(Platform.Recognise))!.DeclaringType != typeof(Platform);
 
+    /// <summary>Bytes of the exchange file before the first region's.</summary>
+    public int RomStart => Platform.Exchange(Cart).TakeWhile(part => !Cart.Rom.Regions[0].Bytes.Span.StartsWith(part.Span)).Sum(part => part.Length);
+
     /// <summary>The exchange file.</summary>
     public byte[] File => _file ??= [.. Platform.Exchange(Cart).SelectMany(static part => part.ToArray())];
 }

@@ -6,7 +6,6 @@ using Cartwright.Images;
 using Cartwright.Manifests;
 using Cartwright.Ordering;
 using Cartwright.Platforms;
-using Cartwright.Platforms.ColecoVision;
 using Cartwright.Roms;
 using Xunit;
 
@@ -108,7 +107,7 @@ public sealed class ExampleCartTests
 
     private static ImmutableArray<HeaderImage> ReadHeaders(CartView cart)
     {
-        var context = new HeaderContext(null, null, cart.Rom.LengthOf);
+        var context = new HeaderContext(null, null, cart.Rom.LengthOf) { RegionBytes = name => cart.Rom[name]?.Bytes ?? default };
         return
         [
             .. cart.Headers.Select(header => HeaderReader.Read(
@@ -118,13 +117,14 @@ public sealed class ExampleCartTests
 
     private static void TakeOut(HeaderImage header, byte[] program)
     {
-        // A title screen's text ends where the program goes on, so that without it nobody could say where that is.
-        foreach (var entry in header.Entries.Where(entry => entry.Field.Codec is not TitleScreenCodec))
+        foreach (var entry in header.Entries)
         {
             var mask = new byte[entry.Field.Length];
             entry.Field.Codec.Mask(mask);
-            for (var i = 0; i < mask.Length; i++)
-                program[entry.Offset + i] &= (byte)~mask[i];
+            // Where zero is a value that programs may mean, only the fill says nothing.
+            var blank = entry.Field.Codec.IsBlank(new byte[mask.Length], 0xFF) ? (byte)0 : (byte)0xFF;
+            for (var i = 0; i < entry.Field.Codec.Reach(entry.Raw.AsSpan()); i++)
+                program[entry.Offset + i] = (byte)((program[entry.Offset + i] & ~mask[i]) | (blank & mask[i]));
         }
 
         foreach (var checksum in header.Checksums)

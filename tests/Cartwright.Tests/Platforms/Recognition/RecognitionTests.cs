@@ -20,7 +20,7 @@ public sealed class RecognitionTests
         var cart = ExampleCart.All[name];
         var claim = Ranked.Decided(cart.Platform.Facts.Id, cart.File);
         Assert.Equal(ImageOrder.Console, claim.Order);
-        Assert.Equal(cart.Cart.Headers.Sum(header => header.Container.IsDefaultOrEmpty ? 0 : header.Container.Length), claim.PrefixLength);
+        Assert.Equal(cart.RomStart, claim.PrefixLength);
         Assert.True(claim.Variant is null || claim.Variant == cart.Cart.Layout.Variant, $"{claim.Variant}, not {cart.Cart.Layout.Variant}");
         Assert.All(Ranked.Of(cart.File).Skip(1), other => Assert.Equal(Certainty.Candidate, other.Claim.Certainty));
     }
@@ -51,6 +51,9 @@ public sealed class RecognitionTests
     [InlineData("lantern-tide-md", ImageOrder.OddEvenHalves, 0)]
     [InlineData("lantern-tide-snes", ImageOrder.Console, 0x200)]
     [InlineData("lantern-tide-sms", ImageOrder.Console, 0x200)]
+    [InlineData("lantern-tide-pce", ImageOrder.BitReversed, 0)]
+    [InlineData("lantern-tide-pce", ImageOrder.BitReversed, 0x200)]
+    [InlineData("lantern-tide-pce", ImageOrder.Console, 0x200)]
     public void Other_orders_and_prefixes_are_found(string name, ImageOrder order, int prefix)
     {
         var cart = ExampleCart.All[name];

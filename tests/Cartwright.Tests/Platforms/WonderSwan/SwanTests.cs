@@ -55,6 +55,17 @@ public sealed class SwanTests
     public void A_blank_image_sums_to_the_worked_value() =>
         Assert.Equal(0xFE02UL, SwanHeader.Table.Checksums[0].Compute(TestBytes.All(0xFF, 128 * K)));
 
+    // The same source: the body of 100 KiB before anything is put in front of it, and 64 KiB mirrored as if that were a ROM of 128 KiB.
+    [Fact]
+    public void Fill_and_repetition_change_the_sum()
+    {
+        var body = TestBytes.L((100 * K) - 0x10).Concat(Convert.FromHexString("EA000000E0" + "0000" + "0142" + "00000204" + "00" + "0000")).ToArray();
+        Assert.Equal(0x1B95UL, SwanHeader.Table.Checksums[0].Compute(body));
+        Assert.Equal(0xAB95UL, SwanHeader.Table.Checksums[0].Compute([.. TestBytes.All(0xFF, 28 * K), .. body]));
+        var small = TestBytes.L((64 * K) - 0x10).Concat(Convert.FromHexString("EA000000F0" + "0000" + "0000" + "00030004" + "00" + "F54D")).ToArray();
+        Assert.Equal(0x9D2CUL, SwanHeader.Table.Checksums[0].Compute([.. small, .. small]));
+    }
+
     [Theory]
     [InlineData("entry", "0000000000", "CW4415")]
     [InlineData("entry", "EA00000080", "CW4416")]
@@ -82,6 +93,15 @@ public sealed class SwanTests
         var bench = Bench(128 * K);
         bench.Assemble();
         Assert.Empty(bench.Codes());
+    }
+
+    [Property(MaxTest = 50)]
+    public void A_flipped_bit_is_seen_by_the_checksum(int place, byte bit)
+    {
+        var rom = Bench(128 * K).Assemble().Bytes("rom").ToArray();
+        rom[(place & int.MaxValue) % (rom.Length - 2)] ^= (byte)(1 << (bit % 8));
+        Assert.Equal(Certainty.Exact, new SwanPlatform().Recognise(Bench(128 * K).Assemble().Bytes("rom"))!.Certainty);
+        Assert.False(HeaderReader.Read(SwanHeader.Table, rom, new HeaderContext(null, null, _ => rom.Length))!.Checksums[0].Right);
     }
 
     [Property(MaxTest = 100)]
