@@ -56,7 +56,11 @@ internal ref struct BpsActions
     {
         if (action >> 2 >= (ulong)(_resultLength - To))
         {
-            return _log.Refuse(PatchFindings.ResultSize, _at, $"The action writes {PatchWords.Size((action >> 2) + 1)} where the result has room for {PatchWords.Size(_resultLength - To)}", $"{PatchWords.Size(_resultLength)} in all");
+            return _log.Refuse(
+                PatchFindings.ResultSize,
+                _at,
+                $"The action writes {PatchWords.Size((action >> 2) + 1)} where the result has room for {PatchWords.Size(_resultLength - To)}",
+                $"{PatchWords.Size(_resultLength)} in all");
         }
 
         Command = (BpsCommand)(action & 3);
@@ -94,9 +98,15 @@ internal ref struct BpsActions
 
     private readonly bool IsInBase(long from) =>
         (from >= 0 && from + Length <= _baseLength)
-        || _log.Refuse(PatchFindings.BpsOutsideBase, _at, $"{PatchWords.Size(Length)} are to be copied from offset {from} of a base of {PatchWords.Size(_baseLength)}");
+        || _log.Refuse(
+            PatchFindings.BpsOutsideBase,
+            _at,
+            $"{PatchWords.Size(Length)} are to be copied from offset {PatchWords.Offset(from)} of a base of {PatchWords.Size(_baseLength)}");
 
     private readonly bool IsMade(long from) =>
         (from >= 0 && from < To)
-        || _log.Refuse(PatchFindings.BpsAheadOfResult, _at, $"Bytes are to be copied from offset {from} of the result where {PatchWords.Size(To)} are made");
+        || _log.Refuse(
+            PatchFindings.BpsAheadOfResult,
+            _at,
+            $"Bytes are to be copied from offset {PatchWords.Offset(from)} of the result where {PatchWords.Size(To)} are made");
 }

@@ -53,7 +53,11 @@ internal sealed record BpsHeader(
     private static bool IsIntact(ReadOnlySpan<byte> patch, int at, PatchLog log)
     {
         var (stated, found) = (Crc(patch, at), Patch.Crc(patch[..at]));
-        return stated == found || log.Refuse(PatchFindings.BpsDamaged, at, $"The bytes of the patch have {PatchWords.Crc(found)}", $"{PatchWords.Crc(stated)}, as it states itself");
+        return stated == found || log.Refuse(
+            PatchFindings.BpsDamaged,
+            at,
+            $"The bytes of the patch have {PatchWords.Crc(found)}",
+            $"{PatchWords.Crc(stated)}, as it states itself");
     }
 
     private static BpsHeader? ReadSizes(ReadOnlySpan<byte> patch, int end, PatchLog log)

@@ -40,7 +40,11 @@ internal static class BpsPatch
     {
         if (header.ResultSize > Patch.LargestResult)
         {
-            return log.Refuse(PatchFindings.TooLarge, header.ResultSizeAt, $"The result is to have {PatchWords.Size(header.ResultSize)}", $"at most {PatchWords.Size(Patch.LargestResult)}");
+            return log.Refuse(
+                PatchFindings.TooLarge,
+                header.ResultSizeAt,
+                $"The result is to have {PatchWords.Size(header.ResultSize)}",
+                $"at most {PatchWords.Size(Patch.LargestResult)}");
         }
 
         var actions = new BpsActions(patch, header, baseLength, log);

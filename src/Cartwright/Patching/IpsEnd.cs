@@ -5,7 +5,10 @@ namespace Cartwright.Patching;
 /// <param name="Length">The final length that follows it; null when none does.</param>
 internal readonly record struct IpsEnd(int At, int? Length)
 {
-    /// <summary>Bytes of the end mark, and of a final length.</summary>
+    /// <summary>The offset that reads as the end mark.</summary>
+    public const int EndOffset = 0x454F46;
+
+    // Bytes of the end mark, and of a final length.
     private const int Size = 3;
 
     private static ReadOnlySpan<byte> Mark => "EOF"u8;
@@ -39,20 +42,38 @@ internal readonly record struct IpsEnd(int At, int? Length)
             return null;
         }
 
-        log.Add(PatchFindings.IpsTextAfterEnd, firstMark + Size, $"{PatchWords.Size(patch.Length - firstMark - Size)} follow the end mark; the first end mark counts", "nothing, or three bytes of a final length");
+        log.Add(
+            PatchFindings.IpsTextAfterEnd,
+            firstMark + Size,
+            $"{PatchWords.Size(patch.Length - firstMark - Size)} follow the end mark; the first end mark counts",
+            "nothing, or three bytes of a final length");
         return new IpsEnd(firstMark, null);
     }
 
     private static IpsEnd Real(ReadOnlySpan<byte> patch, int at, int firstMark, PatchLog log)
     {
-        if (firstMark >= 0) log.Add(PatchFindings.IpsOffsetReadsEnd, firstMark, "A record begins at 0x454F46, which reads as the end mark; it was taken as a record because the patch goes on and ends properly", "a record that begins one byte earlier");
+        if (firstMark >= 0)
+        {
+            log.Add(
+                PatchFindings.IpsOffsetReadsEnd,
+                firstMark,
+                $"A record begins at {PatchWords.Offset(EndOffset)}, which reads as the end mark; it was taken as a record because the patch goes on and ends properly",
+                "a record that begins one byte earlier");
+        }
+
         return new IpsEnd(at, patch.Length - at == Size ? null : IpsRecord.Number24(patch[(at + Size)..]));
     }
 
     private static void TellBroken(ReadOnlySpan<byte> patch, int at, PatchLog log)
     {
         var left = patch[at..];
-        if (IpsRecord.IsEmptyRun(left)) log.Add(PatchFindings.IpsEmptyRun, at, "The record is a run of 0 bytes", "1 to 65535 bytes");
-        else log.Add(PatchFindings.EndsEarly, at, left.IsEmpty ? "The patch ends without its end mark" : $"The patch ends inside the record that begins {PatchWords.Size(left.Length)} before its end", "records, then the end mark EOF");
+        if (IpsRecord.IsEmptyRun(left))
+        {
+            log.Add(PatchFindings.IpsEmptyRun, at, "The record is a run of 0 bytes", "1 to 65535 bytes");
+            return;
+        }
+
+        var message = left.IsEmpty ? "The patch ends without its end mark" : $"The patch ends inside the record that begins {PatchWords.Size(left.Length)} before its end";
+        log.Add(PatchFindings.EndsEarly, at, message, "records, then the end mark EOF");
     }
 }

@@ -7,7 +7,6 @@ namespace Cartwright.Patching;
 /// <param name="target">What the patch is to make.</param>
 internal readonly ref struct IpsWriter(ReadOnlySpan<byte> target)
 {
-    private const int EndOffset = 0x454F46;
     private const int LongestRecord = 0xFFFF;
 
     private readonly ReadOnlySpan<byte> _target = target;
@@ -29,7 +28,7 @@ internal readonly ref struct IpsWriter(ReadOnlySpan<byte> target)
     {
         while (from < end)
         {
-            if (from == EndOffset) from--;
+            if (from == IpsEnd.EndOffset) from--;
             var length = Math.Min(LongestRecord, end - from);
             Number24(from);
             Number16(length);
@@ -45,9 +44,10 @@ internal readonly ref struct IpsWriter(ReadOnlySpan<byte> target)
     {
         while (from < end)
         {
-            if (from == EndOffset)
+            if (from == IpsEnd.EndOffset)
             {
-                Data(from, ++from);
+                Data(from, from + 1);
+                from++;
                 continue;
             }
 

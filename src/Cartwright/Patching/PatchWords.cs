@@ -3,8 +3,8 @@ namespace Cartwright.Patching;
 /// <summary>Numbers as the findings of this folder write them.</summary>
 internal static class PatchWords
 {
-    /// <summary>An offset: hex with the decimal beside it.</summary>
-    public static string Offset(long offset) => $"0x{offset:X8} ({offset})";
+    /// <summary>An offset: hex with the decimal beside it; one before the beginning in decimal alone.</summary>
+    public static string Offset(long offset) => offset < 0 ? $"{offset}" : $"0x{offset:X8} ({offset})";
 
     /// <summary>A size: decimal with the hex beside it.</summary>
     public static string Size(long bytes) => Size((ulong)bytes);

@@ -70,7 +70,11 @@ internal ref struct VcdiffInstructions
         if (_instructions.HasFailed) return false;
         if (length > _window.Size - To)
         {
-            return _log.Refuse(PatchFindings.ResultSize, _at, $"The instruction writes {PatchWords.Size(length)} where the window has room for {PatchWords.Size(_window.Size - To)}", $"{PatchWords.Size(_window.Size)} in all");
+            return _log.Refuse(
+                PatchFindings.ResultSize,
+                _at,
+                $"The instruction writes {PatchWords.Size(length)} where the window has room for {PatchWords.Size(_window.Size - To)}",
+                $"{PatchWords.Size(_window.Size)} in all");
         }
 
         (Kind, Length) = (step.Kind, (int)length);
@@ -87,12 +91,20 @@ internal ref struct VcdiffInstructions
         if (_addresses.HasFailed) return false;
         if (address < 0 || address >= here)
         {
-            return _log.Refuse(PatchFindings.VcdiffAddress, at, $"The copy begins at address {address}", $"an address from 0 to {here - 1}");
+            return _log.Refuse(
+                PatchFindings.VcdiffAddress,
+                at,
+                $"The copy begins at address {PatchWords.Offset(address)}",
+                $"an address below {PatchWords.Offset(here)}");
         }
 
         if (address < _window.SegmentSize && address + Length > _window.SegmentSize)
         {
-            return _log.Refuse(PatchFindings.VcdiffAddress, at, $"The copy of {PatchWords.Size(Length)} from address {address} runs out of the segment", $"an end no later than {_window.SegmentSize}");
+            return _log.Refuse(
+                PatchFindings.VcdiffAddress,
+                at,
+                $"The copy of {PatchWords.Size(Length)} from address {PatchWords.Offset(address)} runs out of the segment",
+                $"an end no later than {PatchWords.Offset(_window.SegmentSize)}");
         }
 
         _cache.Keep(address);
@@ -108,7 +120,11 @@ internal ref struct VcdiffInstructions
         }
         else if (!_data.IsAtEnd || !_addresses.IsAtEnd)
         {
-            HasFailed = !_log.Refuse(PatchFindings.VcdiffLengths, _window.At, $"The instructions of the window leave {PatchWords.Size(_data.Left)} of data and {PatchWords.Size(_addresses.Left)} of addresses unused", "sections that are used up exactly");
+            HasFailed = !_log.Refuse(
+                PatchFindings.VcdiffLengths,
+                _window.At,
+                $"The instructions of the window leave {PatchWords.Size(_data.Left)} of data and {PatchWords.Size(_addresses.Left)} of addresses unused",
+                "sections that are used up exactly");
         }
 
         return false;

@@ -15,7 +15,11 @@ internal static class VcdiffPatch
         if (VcdiffHeader.Read(patch, log) is not { } header) return null;
         var cache = new VcdiffAddresses();
         if (Measure(patch, new VcdiffWindows(patch, header, image.Length, log), cache, log) is not { } size) return null;
-        if (header.WindowsAt == patch.Length) log.Add(PatchFindings.VcdiffNoWindow, header.WindowsAt, "The patch has no window: it makes an empty file", "at least one window");
+        if (header.WindowsAt == patch.Length)
+        {
+            log.Add(PatchFindings.VcdiffNoWindow, header.WindowsAt, "The patch has no window: it makes an empty file", "at least one window");
+        }
+
         var output = GC.AllocateUninitializedArray<byte>(size);
         var windows = new VcdiffWindows(patch, header, image.Length, log);
         var areSummed = size > 0;

@@ -76,12 +76,20 @@ internal ref struct VcdiffWindows
         if (_cursor.HasFailed) return false;
         var (length, name) = isFromBase ? (_baseLength, "base") : (Made, "result made so far");
         return (_segmentSize <= length && _segmentAt <= length - _segmentSize)
-            || _log.Refuse(PatchFindings.VcdiffSegment, at, $"The segment of {PatchWords.Size(_segmentSize)} from offset {_segmentAt} runs past the end of the {name}", $"no more than {PatchWords.Size(length)}");
+            || _log.Refuse(
+                PatchFindings.VcdiffSegment,
+                at,
+                $"The segment of {PatchWords.Size(_segmentSize)} from offset {PatchWords.Offset(_segmentAt)} runs past the end of the {name}",
+                $"no more than {PatchWords.Size(length)}");
     }
 
     private readonly bool IsThere(long length) =>
         length <= _cursor.Left
-        || _log.Refuse(PatchFindings.EndsEarly, _cursor.Position, $"The patch ends {PatchWords.Size(_cursor.Left)} after the beginning of a window's contents", PatchWords.Size(length));
+        || _log.Refuse(
+            PatchFindings.EndsEarly,
+            _cursor.Position,
+            $"The patch ends {PatchWords.Size(_cursor.Left)} after the beginning of a window's contents",
+            PatchWords.Size(length));
 
     private bool ReadSize()
     {
@@ -89,7 +97,11 @@ internal ref struct VcdiffWindows
         _size = _cursor.VcdiffNumber("the size of what a window makes");
         if (_cursor.HasFailed) return false;
         return _size <= Patch.LargestResult - Made
-            || _log.Refuse(PatchFindings.TooLarge, at, $"The window makes {PatchWords.Size(_size)} after {PatchWords.Size(Made)} of the windows before", $"at most {PatchWords.Size(Patch.LargestResult)} in all");
+            || _log.Refuse(
+                PatchFindings.TooLarge,
+                at,
+                $"The window makes {PatchWords.Size(_size)} after {PatchWords.Size(Made)} of the windows before",
+                $"at most {PatchWords.Size(Patch.LargestResult)} in all");
     }
 
     private bool IsPlain()
@@ -114,7 +126,11 @@ internal ref struct VcdiffWindows
         var dataAt = _cursor.Position;
         if ((Int128)data + instructions + addresses != end - dataAt)
         {
-            return _log.Refuse(PatchFindings.VcdiffLengths, dataAt, $"The sections have {data}, {instructions} and {addresses} bytes where the window has {end - dataAt} left", "lengths that fill the window exactly");
+            return _log.Refuse(
+                PatchFindings.VcdiffLengths,
+                dataAt,
+                $"The sections have {data}, {instructions} and {addresses} bytes where the window has {end - dataAt} left",
+                "lengths that fill the window exactly");
         }
 
         _cursor.Skip((ulong)(end - dataAt), "the sections");
