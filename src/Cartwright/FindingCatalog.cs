@@ -6,6 +6,7 @@ using Cartwright.Headers;
 using Cartwright.Images;
 using Cartwright.Inspection;
 using Cartwright.Manifests;
+using Cartwright.Patching;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
@@ -25,6 +26,7 @@ public static class FindingCatalog
         new("Parts", PartFindings.All),
         new("Output", OutputFindings.All),
         new("Existing images", InspectionFindings.All),
+        new("Patches", PatchFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>

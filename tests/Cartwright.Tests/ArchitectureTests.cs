@@ -15,6 +15,7 @@ public sealed partial class ArchitectureTests
         ["Findings"] = [],
         ["Ordering"] = [],
         ["Checksums"] = [],
+        ["Patching"] = ["Checksums", "Findings", "Ordering"],
         ["Programs"] = ["Findings"],
         ["Manifests"] = ["Findings", "Ordering", "Programs"],
         ["Chips"] = ["Findings", "Manifests"],
@@ -112,7 +113,7 @@ public sealed partial class ArchitectureTests
             .Distinct();
 
     // `using Cartwright.Roms;`, and `Roms.Rom` where the name is not itself a member of something.
-    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering)(?:;|\.[A-Z])")]
+    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching)(?:;|\.[A-Z])")]
     private static partial Regex Qualified();
 
     [GeneratedRegex(@"using Cartwright\.Platforms\.(\w+)")]
