@@ -54,6 +54,7 @@ internal static class CartwrightCommand
             BuildVerb.Create(output, errors),
             ExamineVerb.Create(output, errors),
             MendVerb.Create(output, errors),
+            PatchVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),

@@ -25,7 +25,11 @@ internal static class ImageInput
     }
 
     /// <summary>Reads and opens one image; null when it cannot be.</summary>
-    public static OpenedImage? Open(string file, Platform? platform, FindingLog log)
+    public static OpenedImage? Open(string file, Platform? platform, FindingLog log) =>
+        Read(file, log) is { } bytes ? new ImageOpener(PlatformCatalog.BuiltIn).Open(file, bytes, platform, log) : null;
+
+    /// <summary>Reads a whole file; null when it cannot be.</summary>
+    public static byte[]? Read(string file, FindingLog log)
     {
         if (!File.Exists(file))
         {
@@ -33,7 +37,7 @@ internal static class ImageInput
             return null;
         }
 
-        return ProgramInput.Read(file, file, new SourcePlace(file), log) is { } bytes ? new ImageOpener(PlatformCatalog.BuiltIn).Open(file, bytes, platform, log) : null;
+        return ProgramInput.Read(file, file, new SourcePlace(file), log);
     }
 
     public static void WriteFindings(TextWriter errors, ImmutableArray<Finding> findings)

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Text.Json;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Inspection;
@@ -17,19 +19,7 @@ internal static class MendReport
             {
                 writer.WriteString("platform", image?.Found.Platform.Facts.Id);
                 writer.WriteString("written", written);
-                writer.WriteStartArray("changes");
-                foreach (var change in mended?.Changes ?? [])
-                {
-                    writer.WriteStartObject();
-                    writer.WriteString("name", change.Name);
-                    writer.WriteNumber("offset", change.Offset);
-                    writer.WriteString("before", Convert.ToHexString(change.Before.AsSpan()));
-                    writer.WriteString("after", Convert.ToHexString(change.After.AsSpan()));
-                    writer.WriteString("left", change.Left);
-                    writer.WriteEndObject();
-                }
-
-                writer.WriteEndArray();
+                WriteChanges(writer, "changes", mended?.Changes ?? []);
                 Json.WriteFindings(writer, findings);
             });
         }
@@ -45,10 +35,29 @@ internal static class MendReport
         return log.HasErrors ? ExitCode.Refused : ExitCode.Done;
     }
 
+    public static void WriteChanges(Utf8JsonWriter json, string name, ImmutableArray<HeaderChange> changes)
+    {
+        json.WriteStartArray(name);
+        foreach (var change in changes)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", change.Name);
+            json.WriteNumber("offset", change.Offset);
+            json.WriteString("before", Convert.ToHexString(change.Before.AsSpan()));
+            json.WriteString("after", Convert.ToHexString(change.After.AsSpan()));
+            json.WriteString("left", change.Left);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    public static void WriteRows(TextWriter output, ImmutableArray<HeaderChange> changes) => Columns.Write(output, "  ", [.. changes.Select(Row)]);
+
     private static void WriteText(TextWriter output, OpenedImage image, MendedImage mended, string? written)
     {
         output.WriteLine($"{image.File}: {image.Found.Platform.Facts.Name}, {image.Cart.Layout.Variant}");
-        Columns.Write(output, "  ", [.. mended.Changes.Select(Row)]);
+        WriteRows(output, mended.Changes);
         output.WriteLine(written is not null ? $"Written to {written}"
             : mended.IsChanged ? "Nothing was written: only checked."
             : mended.Changes.IsEmpty ? "Nothing is wrong that could be put right."

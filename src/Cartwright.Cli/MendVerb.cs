@@ -3,7 +3,6 @@ using System.CommandLine;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Inspection;
-using Cartwright.Manifests;
 
 namespace Cartwright.Cli;
 
@@ -71,18 +70,15 @@ internal static class MendVerb
     private static string? Write(OpenedImage image, MendedImage mended, string? target, bool inPlace, FindingLog log)
     {
         var own = Path.GetFullPath(image.File);
-        var path = inPlace ? own : Path.GetFullPath(target ?? Path.ChangeExtension(own, ".mended" + Path.GetExtension(own)));
+        var path = inPlace ? own : NewFile.Beside(own, target, "mended");
         var kept = own + ".before";
-        foreach (var taken in new[] { inPlace ? kept : path }.Where(static name => File.Exists(name)))
+        if (!NewFile.IsFree(inPlace ? kept : path, log))
         {
-            log.Add(InspectionFindings.InTheWay, new SourcePlace(image.File), $"There is a file {taken} already.");
             return null;
         }
 
-        ImmutableArray<OutputFile> files = [Output(path, mended.Bytes), .. inPlace ? [Output(kept, image.Bytes)] : ImmutableArray<OutputFile>.Empty];
+        ImmutableArray<OutputFile> files = [NewFile.Of(path, mended.Bytes), .. inPlace ? [NewFile.Of(kept, image.Bytes)] : ImmutableArray<OutputFile>.Empty];
         OutputFiles.Write(Path.GetDirectoryName(path)!, files, new SourcePlace(image.File), log);
         return log.HasErrors ? null : path;
-
-        static OutputFile Output(string path, ReadOnlyMemory<byte> bytes) => new(Path.GetFileName(path), OutputKind.Rom, ImageFormat.Raw, [bytes]);
     }
 }

@@ -21,7 +21,7 @@ public sealed partial class ArchitectureTests
         ["Chips"] = ["Findings", "Manifests"],
         ["Roms"] = ["Findings", "Manifests", "Programs"],
         ["Headers"] = ["Findings", "Manifests", "Roms"],
-        ["Inspection"] = ["Findings", "Headers", "Manifests", "Ordering", "Platforms", "Roms"],
+        ["Inspection"] = ["Findings", "Headers", "Manifests", "Ordering", "Patching", "Platforms", "Roms"],
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
         ["Boards"] = ["Findings", "Headers", "Manifests"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],

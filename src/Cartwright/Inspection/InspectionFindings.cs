@@ -54,6 +54,18 @@ public static class InspectionFindings
     public static readonly FindingRule NotThere = new("CW8012", FindingSeverity.Error, "No such image",
         "There is nothing to read.", "Correct the file's path.");
 
+    /// <summary>The patch is for another form of the same image.</summary>
+    public static readonly FindingRule BaseBrought = new("CW8013", FindingSeverity.Note, "Image in another form than the patch's",
+        "Without its prefix, or in another byte order, it is the image the patch was made for.", "Nothing; the result has the form the patch gives it.");
+
+    /// <summary>The patch does not say what it is for.</summary>
+    public static readonly FindingRule BaseUnchecked = new("CW8014", FindingSeverity.Note, "Base not checked",
+        "Some patch formats hold no checksum of their base: on another version they give a broken image.", "Compare the image with what the patch's author names.");
+
+    /// <summary>The result is of no clear platform.</summary>
+    public static readonly FindingRule NotMended = new("CW8015", FindingSeverity.Warning, "Patched, but not put right",
+        "Without the platform no size code and no checksum is known.", "Name the platform with --platform.");
+
     /// <summary>All of them, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere];
+    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere, BaseBrought, BaseUnchecked, NotMended];
 }
