@@ -33,6 +33,28 @@ public sealed class VcdiffTests
         Assert.Equal(["CW7010"], PatchBench.Apply(PatchBench.Ascii("abcdefghXjklmnop"), summed[..^1].Append((byte)8).ToArray()).Codes);
     }
 
+    // RFC 1950: the Adler-32 of no bytes is 1.
+    [Fact]
+    public void An_empty_window_has_the_Adler_of_no_bytes()
+    {
+        var run = PatchBench.Apply(Image, PatchBench.Hex($"{Head} 04 09 00 00 00 00 00 00 00 00 01"));
+        Assert.Empty(run.Output!);
+        Assert.Empty(run.Codes);
+    }
+
+    [Fact]
+    public void The_largest_result_is_made() =>
+        Assert.Equal(Patch.LargestResult, PatchBench.Output(Image, PatchBench.Hex($"{Head} 00 0E C0 80 80 00 00 01 05 00 41 00 C0 80 80 00")).Length);
+
+    [Fact]
+    public void A_result_beyond_the_limit_is_refused_before_any_room_is_made()
+    {
+        var patch = PatchBench.Hex($"{Head} 00 0E C0 80 80 01 00 01 05 00 41 00 C0 80 80 01");
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.Equal(["CW7002"], PatchBench.Apply(Image, patch).Codes);
+        Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 0x10_0000);
+    }
+
     [Fact]
     public void The_application_header_is_shown() => Assert.Equal("hi", Patch.Describe(PatchBench.Hex("D6 C3 C4 00 04 02 68 69"))!.Text);
 
@@ -59,7 +81,10 @@ public sealed class VcdiffTests
     [InlineData("00 06 04 01 00 01 00 05", "CW7020")]
     [InlineData("00 FF FF FF FF FF FF FF FF FF FF 7F", "CW7004")]
     [InlineData("00 09 8F FF FF FF 7F 00 01 06 00 41 00", "CW7002")]
+    [InlineData("00 0E C0 80 80 01 00 01 05 00 41 00 C0 80 80 01", "CW7002")]
+    [InlineData("00 07 01 00 01 01 00 41 02 00 0E C0 80 80 00 00 01 05 00 41 00 C0 80 80 00", "CW7002")]
     [InlineData("04 05 00 00 00 00 00", "CW7003")]
+    [InlineData("04 09 00 00 00 00 00 00 00 00 00", "CW7010")]
     public void A_malformed_window_is_refused(string window, string code)
     {
         var patch = PatchBench.Hex($"{Head} {window}");
