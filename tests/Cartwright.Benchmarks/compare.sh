@@ -65,9 +65,10 @@ tools="dd if=$work/large/program.bin of=$work/swapped.bin conv=swab bs=1M status
 sha256sum $work/large/program.bin $work/swapped.bin"
 compare "4 MiB onto one 16-bit chip against dd conv=swab, sha256sum" "2.0" "$native build $work/large" "$tools"
 
-# A 32 MiB image.
-{ cat "$work/rom.bin"; head -c 33554432 /dev/urandom; } | head -c 33554432 > "$work/large.md"
-compare "examine of 32 MiB against sha256sum" "1.5" "$native examine $work/large.md" "sha256sum $work/large.md"
+# A 32 MiB Game Boy Advance image.
+"$native" build examples/lantern-tide-gba --out "$work/gba" > /dev/null
+{ cat "$work/gba/lantern-tide-gba.gba"; head -c $((33554432 - 65536)) /dev/urandom; } > "$work/large.gba"
+compare "examine of 32 MiB against sha256sum" "1.5" "$native examine $work/large.gba" "sha256sum $work/large.gba"
 
 # A folder of 1000 images of 128 KiB, all of them different.
 mkdir "$work/many"
@@ -75,6 +76,13 @@ for ((i = 0; i < 1000; i++)); do
   { head -c 130000 "$work/rom.bin"; printf '%01072d' "$i"; } > "$work/many/$i.md"
 done
 compare "examine --brief of 1000 images against sha256sum" "1.5" "$native examine --brief $work/many" "sha256sum $work/many/*"
+
+# A patch that changes a tenth of a 16 MiB image.
+head -c 16777216 "$work/large.gba" > "$work/base.gba"
+{ head -c 15000000 "$work/base.gba"; head -c 1777216 /dev/urandom; } > "$work/later.gba"
+"$native" patch make "$work/base.gba" "$work/later.gba" --out "$work/later.bps" > /dev/null
+compare "BPS patch of 16 MiB against cp, cksum" "3.0" "rm -f $work/made.gba; $native patch --no-mend $work/base.gba $work/later.bps --out $work/made.gba" \
+  "cp $work/base.gba $work/copy.gba; cksum $work/base.gba $work/later.bps $work/later.gba"
 
 if [ -x /usr/bin/time ]; then
   peak=$(/usr/bin/time -f %M "$native" build "$work/large" 2>&1 > /dev/null | tail -n 1)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Manifests;
@@ -110,13 +111,7 @@ public sealed class ImageOpener(PlatformCatalog catalog)
             return null;
         }
 
-        var bytes = GC.AllocateUninitializedArray<byte>((int)own[^1].End);
-        bytes.AsSpan().Fill(rule.Fill);
-        foreach (var segment in own)
-        {
-            segment.Bytes.Span.CopyTo(bytes.AsSpan((int)segment.Offset));
-        }
-
+        var bytes = Whole(own) ?? Placed(own, rule.Fill);
         // Fill at the end is what a build puts where no program is; but a program may end in such a byte, and never in half a word.
         var content = (bytes.AsSpan().LastIndexOfAnyExcept(rule.Fill) + Word) / Word * Word;
         return new RegionImage(rule.Name, bytes, rule.Fill,
@@ -124,6 +119,22 @@ public sealed class ImageOpener(PlatformCatalog catalog)
             .. own.Where(segment => segment.Offset < content || content == 0)
                 .Select(segment => segment.End <= content || content == 0 ? segment : segment with { Bytes = segment.Bytes[..(int)(content - segment.Offset)] }),
         ]);
+    }
+
+    // A file that is one region and nothing else is not copied: nobody writes into a region that was read.
+    private static byte[]? Whole(ImmutableArray<PlacedSegment> segments) =>
+        segments is [{ Offset: 0 } only] && MemoryMarshal.TryGetArray(only.Bytes, out var held) && held.Count == held.Array!.Length ? held.Array : null;
+
+    private static byte[] Placed(ImmutableArray<PlacedSegment> segments, byte fill)
+    {
+        var bytes = new byte[segments.Max(static segment => segment.End)];
+        bytes.AsSpan().Fill(fill);
+        foreach (var segment in segments)
+        {
+            segment.Bytes.Span.CopyTo(bytes.AsSpan((int)segment.Offset));
+        }
+
+        return bytes;
     }
 
     private static ImmutableArray<HeaderImage> ReadHeaders(
