@@ -53,6 +53,7 @@ internal static class CartwrightCommand
         {
             BuildVerb.Create(output, errors),
             ExamineVerb.Create(output, errors),
+            AdoptVerb.Create(output, errors),
             MendVerb.Create(output, errors),
             PatchVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),

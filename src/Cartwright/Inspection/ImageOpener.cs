@@ -49,7 +49,7 @@ public sealed class ImageOpener(PlatformCatalog catalog)
 
     private static OpenedImage? Open(string file, ReadOnlyMemory<byte> bytes, ImmutableArray<RecognisedPlatform> ranked, RecognisedPlatform found, FindingLog log)
     {
-        var options = LayoutChoice.For(found.Platform, found.Claim);
+        var options = LayoutChoice.For(found.Platform, found.Claim, bytes.Length);
         var layout = found.Platform.Layout(options);
         var parts = found.Platform.Parts(bytes.Span, found.Claim, layout);
         var segments = Segments(file, bytes, parts, found.Claim.Order);

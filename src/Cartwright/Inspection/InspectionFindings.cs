@@ -66,6 +66,14 @@ public static class InspectionFindings
     public static readonly FindingRule NotMended = new("CW8015", FindingSeverity.Warning, "Patched, but not put right",
         "Without the platform no size code and no checksum is known.", "Name the platform with --platform.");
 
+    /// <summary>No manifest gives the image again.</summary>
+    public static readonly FindingRule NotAdopted = new("CW8016", FindingSeverity.Error, "Cannot be built again as it is",
+        "A manifest that gives other bytes would be no help.", "Mend the image first, or give it a legal length.");
+
+    /// <summary>The folder for an adopted cart is in use.</summary>
+    public static readonly FindingRule FolderInUse = new("CW8017", FindingSeverity.Error, "Folder is not empty",
+        "A cart folder that is there already may be somebody's work.", "Choose another folder with --out.");
+
     /// <summary>All of them, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere, BaseBrought, BaseUnchecked, NotMended];
+    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere, BaseBrought, BaseUnchecked, NotMended, NotAdopted, FolderInUse];
 }

@@ -12,7 +12,6 @@ public sealed class ImageMenderTests
 {
     public static TheoryData<string> Names => OpenedExample.Names;
 
-    // The N64 example has no boot code, so that no rule gives its check words.
     public static TheoryData<string> WithChecksums =>
         [.. ExampleCart.All.Where(row => row.Value.Cart.Headers.Any(header => header.Table.Region is not null && !header.Checksums.IsEmpty)).Select(row => row.Key)];
 

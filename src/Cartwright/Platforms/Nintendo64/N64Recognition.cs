@@ -28,8 +28,7 @@ internal sealed class N64Recognition(ImmutableArray<BootChip> chips)
         return new RecognitionClaim(Certainty.Exact, reason + (order == ImageOrder.Console ? "" : ", once the bytes are in the console's order"))
         {
             Order = order,
-            // A boot code that is not known reads no check words, as far as can be told.
-            Variant = code is { IsStock: true } ? code.Chip.Name : N64Layouts.Open,
+            Variant = code is null ? N64Layouts.None : code.IsStock ? code.Chip.Name : N64Layouts.Open,
         };
     }
 

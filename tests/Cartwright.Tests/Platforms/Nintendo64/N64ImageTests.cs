@@ -49,8 +49,8 @@ public sealed class N64ImageTests
     }
 
     [Fact]
-    public void An_image_whose_boot_code_is_not_known_counts_as_open() =>
-        Assert.Equal("open", new N64Platform().Recognise(N64Bench.Open().Assemble().Bytes("rom"))!.Variant);
+    public void An_image_whose_boot_code_no_chip_lets_start_is_of_none() =>
+        Assert.Equal("none", new N64Platform().Recognise(N64Bench.Open().Assemble().Bytes("rom"))!.Variant);
 
     [Fact]
     public void Other_bytes_are_not_recognised()

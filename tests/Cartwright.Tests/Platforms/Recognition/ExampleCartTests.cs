@@ -48,7 +48,7 @@ public sealed class ExampleCartTests
         var read = ReadHeaders(cart.Cart);
         var programs = cart.Cart.Rom.Regions.ToDictionary(region => region.Name, region => region.Bytes.ToArray());
         foreach (var header in read.Where(header => header.Table.Region is not null))
-            TakeOut(header, programs[header.Table.Region!]);
+            HeaderEraser.TakeOut(header, programs[header.Table.Region!], ImmutableSortedSet<string>.Empty);
 
         var texts = read.SelectMany(header => header.Entries).DistinctBy(entry => entry.Field.Name)
             .ToImmutableSortedDictionary(entry => entry.Field.Name, entry => new ManifestValue(entry.Text, SourcePlace.None), StringComparer.OrdinalIgnoreCase);
@@ -113,22 +113,6 @@ public sealed class ExampleCartTests
             .. cart.Headers.Select(header => HeaderReader.Read(
                 header.Table, header.Table.Region is { } region ? cart.Bytes(region) : header.Container.AsSpan(), context)!),
         ];
-    }
-
-    private static void TakeOut(HeaderImage header, byte[] program)
-    {
-        foreach (var entry in header.Entries)
-        {
-            var mask = new byte[entry.Field.Length];
-            entry.Field.Codec.Mask(mask);
-            // Where zero is a value that programs may mean, only the fill says nothing.
-            var blank = entry.Field.Codec.IsBlank(new byte[mask.Length], 0xFF) ? (byte)0 : (byte)0xFF;
-            for (var i = 0; i < entry.Field.Codec.Reach(entry.Raw.AsSpan()); i++)
-                program[entry.Offset + i] = (byte)((program[entry.Offset + i] & ~mask[i]) | (blank & mask[i]));
-        }
-
-        foreach (var checksum in header.Checksums)
-            program.AsSpan(checksum.Offset, checksum.Row.Length).Clear();
     }
 
     private static CartView Assemble(ExampleCart cart, Dictionary<string, byte[]> programs, HeaderKeep keep, ImmutableSortedDictionary<string, ManifestValue> texts)

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Cartwright.Findings;
+using Cartwright.Headers;
+using Cartwright.Manifests;
+using Cartwright.Platforms;
+using Cartwright.Roms;
+
+namespace Cartwright.Inspection;
+
+/// <summary>Finds programs and header values that build an existing image again, byte for byte.</summary>
+/// <param name="image">The image.</param>
+public sealed class ImageAdopter(OpenedImage image)
+{
+    private readonly SortedSet<string> _kept = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Adopts the image.</summary>
+    /// <param name="log">Receives what stands against it.</param>
+    /// <returns>Null when no manifest gives the same bytes.</returns>
+    public AdoptedCart? Adopt(FindingLog log)
+    {
+        foreach (var entry in image.Cart.Headers.SelectMany(static header => header.Checksums).Where(static entry => !entry.Right))
+        {
+            _kept.Add(entry.Row.Name);
+        }
+
+        var before = -1;
+        var trial = new FindingLog();
+        while (before < _kept.Count)
+        {
+            before = _kept.Count;
+            trial = new FindingLog();
+            if (Try(All(), trial) is { } cart && !trial.HasErrors && IsSame(cart))
+            {
+                return new AdoptedCart(Programs(), Needed(), [.. _kept]);
+            }
+
+            KeepWhatFailed(trial);
+        }
+
+        foreach (var finding in trial.ToSorted().Where(static finding => finding.Severity == FindingSeverity.Error))
+        {
+            log.Add(finding with { Place = new SourcePlace(image.File) });
+        }
+
+        log.Add(InspectionFindings.NotAdopted, new SourcePlace(image.File), "No manifest was found that builds this image again byte for byte.");
+        return null;
+    }
+
+    private IEnumerable<HeaderEntry> Entries => image.Cart.Headers.SelectMany(static header => header.Entries);
+
+    private ImmutableSortedDictionary<string, ManifestValue> All() =>
+        image.Options.Values.SetItems(Entries.Where(entry => !_kept.Contains(entry.Field.Name)).Select(Stated));
+
+    private static KeyValuePair<string, ManifestValue> Stated(HeaderEntry entry) => new(entry.Field.Name, new ManifestValue(entry.Text, Key(entry.Field.Name)));
+
+    private static SourcePlace Key(string name) => new(null, Key: "header:" + name);
+
+    // What a build finds by itself need not be stated.
+    private ImmutableSortedDictionary<string, ManifestValue> Needed()
+    {
+        var values = All();
+        foreach (var entry in Entries)
+        {
+            var without = values.Remove(entry.Field.Name);
+            var log = new FindingLog();
+            if (without.Count < values.Count && Try(without, log) is { } cart && !log.HasErrors && IsSame(cart))
+            {
+                values = without;
+            }
+        }
+
+        return values;
+    }
+
+    private ImmutableSortedDictionary<string, ReadOnlyMemory<byte>> Programs()
+    {
+        var programs = ImmutableSortedDictionary.CreateBuilder<string, ReadOnlyMemory<byte>>(StringComparer.OrdinalIgnoreCase);
+        foreach (var region in image.Cart.Rom.Regions)
+        {
+            var bytes = region.Bytes.ToArray();
+            foreach (var header in image.Cart.Headers.Where(header => header.Table.Region == region.Name))
+            {
+                HeaderEraser.TakeOut(header, bytes, _kept);
+            }
+
+            programs[region.Name] = bytes;
+        }
+
+        return programs.ToImmutable();
+    }
+
+    private CartView? Try(ImmutableSortedDictionary<string, ManifestValue> values, FindingLog log)
+    {
+        var platform = image.Found.Platform;
+        var settings = new HeaderSettings(values, new HeaderKeep(null, [.. _kept.Select(static name => new ManifestValue(name, Key(name)))]));
+        var request = new RomRequest([.. Programs().Select(program => new PlacedSegment(program.Key, 0, program.Value, image.File, SourcePlace.None))], settings)
+        {
+            Regions = image.Cart.Rom.Regions.ToImmutableSortedDictionary(static region => region.Name, static region => new RegionSettings(region.Name, SourcePlace.None, region.Length, SourcePlace.None, null), StringComparer.OrdinalIgnoreCase),
+        };
+        var layout = platform.Layout(settings);
+        RomAssembler.CheckSettings(platform, layout, request, log);
+        return log.HasErrors ? null : RomAssembler.Assemble(platform, layout, request, log);
+    }
+
+    private bool IsSame(CartView cart) =>
+        cart.Rom.Regions.Length == image.Cart.Rom.Regions.Length
+        && cart.Rom.Regions.All(region => region.Bytes.Span.SequenceEqual(image.Cart.Bytes(region.Name)))
+        && cart.Headers.Where(static header => header.Table.Region is null).SelectMany(static header => header.Container)
+            .SequenceEqual(image.Cart.Headers.Where(static header => header.Table.Region is null).SelectMany(static header => header.Container));
+
+    // A field whose text is refused, or is not what the rest of the image makes it, keeps its bytes.
+    private void KeepWhatFailed(FindingLog trial)
+    {
+        var inRegions = image.Cart.Headers.Where(static header => header.Table.Region is not null).SelectMany(static header => header.Entries).Select(static entry => entry.Field.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var finding in trial.ToSorted().Where(static finding => finding.Severity == FindingSeverity.Error))
+        {
+            if (finding.Place.Key is { } key && key.StartsWith("header:", StringComparison.Ordinal) && inRegions.Contains(key["header:".Length..]))
+            {
+                _kept.Add(key["header:".Length..]);
+            }
+        }
+    }
+}
