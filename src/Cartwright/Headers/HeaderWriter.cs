@@ -219,8 +219,9 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
     private ChecksumEntry WriteChecksum(ChecksumRow row, RegionImage region, int offset, ReadOnlySpan<byte> program)
     {
         var computed = row.Compute(region.Bytes.Span);
-        var blank = region.CoveringSegment(offset, row.Length) is null || Blank.Is(program, region.Fill);
-        var kept = !blank && settings.Keep.Names(row.Name);
+        var covered = region.CoveringSegment(offset, row.Length) is not null;
+        // A checksum that is kept by its name is kept even where it was never filled in: an existing image may be so.
+        var kept = covered && settings.Keep.Names(row.Name);
         var field = region.Writable.Slice(offset, row.Length);
         if (!kept)
         {
@@ -228,7 +229,7 @@ public sealed class HeaderWriter(HeaderSettings settings, HeaderContext context,
         }
 
         var held = row.Placement.Read(program);
-        if (!blank && held != computed)
+        if (covered && (kept || !Blank.Is(program, region.Fill)) && held != computed)
         {
             log.Add(kept ? HeaderFindings.KeptWrong : HeaderFindings.WrittenOver, place with { Key = "header:" + row.Name },
                 $"The program holds {row.Format(held)} as `{row.Name}`, and the checksum is {row.Format(computed)}; {(kept ? "the program's is kept" : "it was written over")}.");

@@ -40,9 +40,26 @@ public sealed class ChecksumTests
     [InlineData(0xFF)]
     public void A_blank_checksum_is_written_without_a_word(byte blank)
     {
-        var bench = Bench().Program("rom", Offset, [blank, blank]).Keep(null, "checksum");
+        var bench = Bench().Program("rom", Offset, [blank, blank]);
         Assert.True(bench.Assemble().Headers[0].Checksums[0].Right);
         Assert.Empty(bench.Codes());
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0xFF)]
+    public void A_checksum_kept_by_name_is_kept_even_where_it_was_never_filled_in(byte blank)
+    {
+        var bench = Bench().Program("rom", Offset, [blank, blank]).Keep(null, "checksum");
+        Assert.Equal((ulong)(blank * 0x101), bench.Assemble().Headers[0].Checksums[0].Stored);
+        Assert.Equal(["CW4007"], bench.Codes());
+    }
+
+    [Fact]
+    public void Where_no_program_is_there_is_no_checksum_to_keep()
+    {
+        var bench = Bench().Keep(null, "checksum");
+        Assert.True(bench.Assemble().Headers[0].Checksums[0].Right);
     }
 
     [Fact]
