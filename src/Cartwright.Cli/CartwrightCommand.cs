@@ -56,6 +56,7 @@ internal static class CartwrightCommand
             AdoptVerb.Create(output, errors),
             MendVerb.Create(output, errors),
             PatchVerb.Create(output, errors),
+            ArrangeVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),

@@ -57,4 +57,18 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
 
         return parts.AsMemory(0, length);
     }
+
+    /// <summary>Puts the bytes of the chip into the region again: the way back of <see cref="Slice"/>.</summary>
+    /// <param name="slice">The bytes.</param>
+    /// <param name="region">The region, as long as it was.</param>
+    public void PutBack(ReadOnlySpan<byte> slice, Span<byte> region)
+    {
+        var taken = 0;
+        for (var block = 0L; block + Start < region.Length; block += Every ?? region.Length)
+        {
+            var place = region[(int)(block + Start)..(int)Math.Min(Math.Min(End, long.MaxValue - block) + block, region.Length)];
+            slice.Slice(taken, place.Length).CopyTo(place);
+            taken += place.Length;
+        }
+    }
 }

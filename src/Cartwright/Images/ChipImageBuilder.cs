@@ -122,7 +122,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         }
 
         var order = chip?.WordOrder ?? images.WordOrder;
-        var swap = site.Width == 16 && order == WordOrder.Programmer && board.ByteOrder == ByteOrder.BigEndian;
+        var swap = IsSwapped(board, site, order);
         return new ChipImage(site, part, part?.Name ?? chip?.Part?.Text, Arrange(site, slice, capacity, swap), needed, order, board.ByteOrder);
     }
 
@@ -236,8 +236,12 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         return chip;
     }
 
+    /// <summary>Whether the two bytes of each word change places on their way into a chip file.</summary>
+    internal static bool IsSwapped(Board board, Site site, WordOrder order) =>
+        site.Width == 16 && order == WordOrder.Programmer && board.ByteOrder == ByteOrder.BigEndian;
+
     // On a 16-bit chip D0 meets D15, so the two bytes change places as well.
-    private static void ReverseLines(int width, Span<byte> content)
+    internal static void ReverseLines(int width, Span<byte> content)
     {
         BitReverse.Reverse8(content);
         if (width == 16)

@@ -28,4 +28,21 @@ internal static class SiteSpread
 
         return slice;
     }
+
+    /// <summary>The slice again, out of what <see cref="Of"/> made of it.</summary>
+    public static void Take(Site site, ReadOnlySpan<byte> spread, Span<byte> slice)
+    {
+        if (site.RestAt is { } at)
+        {
+            RestPlacement.Take(spread, (int)at, slice);
+        }
+        else if (site is { Blocks: { } blocks, BlockStep: { } step } && slice.Length < blocks * step)
+        {
+            BlockSpread.Take(spread, blocks, slice);
+        }
+        else
+        {
+            spread[..slice.Length].CopyTo(slice);
+        }
+    }
 }

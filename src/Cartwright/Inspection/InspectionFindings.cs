@@ -74,6 +74,10 @@ public static class InspectionFindings
     public static readonly FindingRule FolderInUse = new("CW8017", FindingSeverity.Error, "Folder is not empty",
         "A cart folder that is there already may be somebody's work.", "Choose another folder with --out.");
 
+    /// <summary>Chips that are not those of the board.</summary>
+    public static readonly FindingRule ChipsDoNotFit = new("CW8018", FindingSeverity.Error, "Chips do not fit the board",
+        "A region is whole only with every chip that holds a part of it.", "Give each site's file as SITE=FILE; `cartwright boards NAME` lists the sites.");
+
     /// <summary>All of them, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere, BaseBrought, BaseUnchecked, NotMended, NotAdopted, FolderInUse];
+    public static ImmutableArray<FindingRule> All { get; } = [Unknown, Ambiguous, CutShort, OddSize, Prefix, OtherOrder, Trailing, WrongChecksum, RefusedChecksum, InTheWay, NoSuchChecksum, NotThere, BaseBrought, BaseUnchecked, NotMended, NotAdopted, FolderInUse, ChipsDoNotFit];
 }

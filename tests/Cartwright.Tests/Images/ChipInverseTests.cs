@@ -1,8 +1,5 @@
 using Cartwright.Boards;
-using Cartwright.Headers;
 using Cartwright.Images;
-using Cartwright.Manifests;
-using Cartwright.Ordering;
 using Cartwright.Tests.Boards;
 using Xunit;
 
@@ -55,24 +52,8 @@ public sealed class ChipInverseTests
         var rom = new byte[length];
         foreach (var chip in chips)
         {
-            var (site, count) = (chip.Site, (int)chip.ContentLength);
-            var content = (site.Fill == ChipFill.Top ? Placement.TakeEnd(chip.Bytes.Span, count) : Placement.TakeStart(chip.Bytes.Span, count)).ToArray();
-            if (site.Fill == ChipFill.Repeat) Assert.True(Mirror.IsMirrored(chip.Bytes.Span, count));
-            if (site.DataLinesReversed)
-            {
-                BitReverse.Reverse8(content);
-                if (site.Width == 16) WordSwap.Swap16(content);
-            }
-
-            var slice = rom.AsSpan((int)site.Start, count * site.Stride);
-            if (site.Lane != Lane.Word)
-            {
-                Lanes.Insert(content, board.ByteOf(site.Lane), site.Stride, slice);
-                continue;
-            }
-
-            if (site.Width == 16 && chip.WordOrder == WordOrder.Programmer && board.ByteOrder == ByteOrder.BigEndian) WordSwap.Swap16(content);
-            content.CopyTo(slice);
+            Assert.Equal(chip.ContentLength, ChipMerger.ContentOf(chip.Site, rom));
+            new ChipMerger(board).PutBack(chip.Site, chip.Bytes.Span, chip.WordOrder, rom);
         }
 
         return rom;
