@@ -74,7 +74,7 @@ internal static class AdoptVerb
         {
             OutputFiles.Write(trial.FullName, files, new SourcePlace(image.File), log);
             var build = log.HasErrors ? null : CartBuilder.Default.Build(new BuildRequest(Path.Combine(trial.FullName, ManifestName)));
-            if (build is null || build.HasErrors || !GivesAgain(build, image))
+            if (build is not { HasErrors: false, Cart: { } built } || !image.IsSameAs(built))
             {
                 log.Add(InspectionFindings.NotAdopted, new SourcePlace(image.File), "A build of the manifest did not give the image again."
                     + string.Concat(build?.Findings.Where(static finding => finding.Severity == FindingSeverity.Error).Take(1).Select(static finding => " " + finding.Message) ?? []));
@@ -89,11 +89,6 @@ internal static class AdoptVerb
         OutputFiles.Write(folder, files, new SourcePlace(folder), log);
         return !log.HasErrors;
     }
-
-    private static bool GivesAgain(CartBuild build, OpenedImage image) =>
-        build.Cart is { } cart
-        && image.Cart.Rom.Regions.All(region => region.Bytes.Span.SequenceEqual(cart.Bytes(region.Name)))
-        && cart.Rom.Regions.Length == image.Cart.Rom.Regions.Length;
 
     private static string CartName(string folder)
     {

@@ -5,6 +5,7 @@ using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Inspection;
 using Cartwright.Manifests;
+using Cartwright.Programs;
 
 namespace Cartwright.Cli;
 
@@ -28,7 +29,7 @@ internal static class ArrangeBackVerb
         };
         size.Validators.Add(static result =>
         {
-            foreach (var token in result.Tokens.Where(static token => !ByteSize.TryParse(token.Value, out var bytes) || bytes is <= 0 or > LargestRegion))
+            foreach (var token in result.Tokens.Where(static token => !ByteSize.TryParse(token.Value, out var bytes) || bytes is <= 0 or > ProgramInput.LargestFile))
             {
                 result.AddError($"--size takes a size of up to 256 MiB such as 512KiB, not `{token.Value}`.");
             }
@@ -63,8 +64,6 @@ internal static class ArrangeBackVerb
         });
         return verb;
     }
-
-    private const long LargestRegion = 256L << 20;
 
     private static void PutBack(Board board, string region, string[] chips, WordOrder order, byte[] bytes, FindingLog log)
     {

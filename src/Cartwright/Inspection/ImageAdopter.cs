@@ -29,9 +29,10 @@ public sealed class ImageAdopter(OpenedImage image)
         {
             before = _kept.Count;
             trial = new FindingLog();
-            if (Try(All(), trial) is { } cart && !trial.HasErrors && IsSame(cart))
+            var programs = Programs();
+            if (Try(programs, All(), trial) is { } cart && !trial.HasErrors && image.IsSameAs(cart))
             {
-                return new AdoptedCart(Programs(), Needed(), [.. _kept]);
+                return new AdoptedCart(programs, Needed(programs), [.. _kept]);
             }
 
             KeepWhatFailed(trial);
@@ -56,14 +57,14 @@ public sealed class ImageAdopter(OpenedImage image)
     private static SourcePlace Key(string name) => new(null, Key: "header:" + name);
 
     // What a build finds by itself need not be stated.
-    private ImmutableSortedDictionary<string, ManifestValue> Needed()
+    private ImmutableSortedDictionary<string, ManifestValue> Needed(ImmutableSortedDictionary<string, ReadOnlyMemory<byte>> programs)
     {
         var values = All();
         foreach (var entry in Entries)
         {
             var without = values.Remove(entry.Field.Name);
             var log = new FindingLog();
-            if (without.Count < values.Count && Try(without, log) is { } cart && !log.HasErrors && IsSame(cart))
+            if (without.Count < values.Count && Try(programs, without, log) is { } cart && !log.HasErrors && image.IsSameAs(cart))
             {
                 values = without;
             }
@@ -89,11 +90,11 @@ public sealed class ImageAdopter(OpenedImage image)
         return programs.ToImmutable();
     }
 
-    private CartView? Try(ImmutableSortedDictionary<string, ManifestValue> values, FindingLog log)
+    private CartView? Try(ImmutableSortedDictionary<string, ReadOnlyMemory<byte>> programs, ImmutableSortedDictionary<string, ManifestValue> values, FindingLog log)
     {
         var platform = image.Found.Platform;
         var settings = new HeaderSettings(values, new HeaderKeep(null, [.. _kept.Select(static name => new ManifestValue(name, Key(name)))]));
-        var request = new RomRequest([.. Programs().Select(program => new PlacedSegment(program.Key, 0, program.Value, image.File, SourcePlace.None))], settings)
+        var request = new RomRequest([.. programs.Select(program => new PlacedSegment(program.Key, 0, program.Value, image.File, SourcePlace.None))], settings)
         {
             Regions = image.Cart.Rom.Regions.ToImmutableSortedDictionary(static region => region.Name, static region => new RegionSettings(region.Name, SourcePlace.None, region.Length, SourcePlace.None, null), StringComparer.OrdinalIgnoreCase),
         };
@@ -101,12 +102,6 @@ public sealed class ImageAdopter(OpenedImage image)
         RomAssembler.CheckSettings(platform, layout, request, log);
         return log.HasErrors ? null : RomAssembler.Assemble(platform, layout, request, log);
     }
-
-    private bool IsSame(CartView cart) =>
-        cart.Rom.Regions.Length == image.Cart.Rom.Regions.Length
-        && cart.Rom.Regions.All(region => region.Bytes.Span.SequenceEqual(image.Cart.Bytes(region.Name)))
-        && cart.Headers.Where(static header => header.Table.Region is null).SelectMany(static header => header.Container)
-            .SequenceEqual(image.Cart.Headers.Where(static header => header.Table.Region is null).SelectMany(static header => header.Container));
 
     // A field whose text is refused, or is not what the rest of the image makes it, keeps its bytes.
     private void KeepWhatFailed(FindingLog trial)

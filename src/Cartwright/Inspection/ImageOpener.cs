@@ -29,6 +29,11 @@ public sealed class ImageOpener(PlatformCatalog catalog)
         return Choose(file, bytes.Length, ranked, named, log) is { } found ? Open(file, bytes, ranked, found, log) : null;
     }
 
+    /// <summary>Opens an image of which only header bytes have changed since it was opened: what it is need not be found again.</summary>
+    /// <param name="image">The image as it was.</param>
+    /// <param name="bytes">The whole file as it is.</param>
+    public static OpenedImage? Again(OpenedImage image, ReadOnlyMemory<byte> bytes) => Open(image.File, bytes, image.Ranked, image.Found, new FindingLog());
+
     private static RecognisedPlatform? Choose(string file, int length, ImmutableArray<RecognisedPlatform> ranked, Platform? named, FindingLog log)
     {
         if (named is not null)

@@ -39,7 +39,7 @@ public sealed class ImagePatcher(ImageOpener opener, Platform? named, bool mend)
         }
 
         var mended = mend ? ImageMender.Mend(after, ImmutableHashSet<string>.Empty) : new MendedImage(result.Output, []);
-        var final = mended.IsChanged ? opener.Open(file.Name, mended.Bytes, after.Found.Platform, new FindingLog()) ?? after : after;
+        var final = mended.IsChanged ? ImageOpener.Again(after, mended.Bytes) ?? after : after;
         return new PatchedImage(mended.Bytes, final, mended.Changes, before is null ? [] : BankChange.Between(before, final));
     }
 

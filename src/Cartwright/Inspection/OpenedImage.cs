@@ -19,4 +19,13 @@ public sealed record OpenedImage(string File, ReadOnlyMemory<byte> Bytes, Immuta
 
     /// <summary>The regions in the console's order, and the headers as they stand.</summary>
     public required CartView Cart { get; init; }
+
+    /// <summary>Whether a build has the regions and containers of the image, byte for byte.</summary>
+    /// <param name="cart">What was built.</param>
+    public bool IsSameAs(CartView cart) =>
+        cart.Rom.Regions.Length == Cart.Rom.Regions.Length
+        && cart.Rom.Regions.All(region => region.Bytes.Span.SequenceEqual(Cart.Bytes(region.Name)))
+        && Containers(cart).SequenceEqual(Containers(Cart));
+
+    private static IEnumerable<byte> Containers(CartView cart) => cart.Headers.SelectMany(static header => header.Container);
 }

@@ -10,6 +10,10 @@ public sealed class PlatformCompletenessTests
 {
     public static TheoryData<string> Ids => [.. PlatformCatalog.BuiltIn.All.Select(platform => platform.Facts.Id)];
 
+    [Fact]
+    public void Its_id_in_the_catalogue_is_its_own() =>
+        Assert.All(PlatformCatalog.BuiltIn.All, platform => Assert.Same(platform, PlatformCatalog.BuiltIn.Find(platform.Facts.Id)));
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void It_has_an_example(string id) => Assert.Contains(ExampleCart.All.Values, cart => cart.Platform.Facts.Id == id);
