@@ -20,11 +20,11 @@ internal static class ArrangeVerb
         var platform = ImageInput.PlatformOption();
         var verb = new Verb(
             "arrange",
-            "Cuts an existing image into chip files for a board; `arrange back` puts chips together again.",
+            "Cuts an existing image into chip files for a board; `arrange back` puts chips together again, `arrange find` where nobody knows how.",
             "cartwright arrange game.md --board md-double-8bit --out chips",
             "cartwright arrange back --board md-double-8bit --size 512KiB --out game.md U1=even.bin U2=odd.bin")
         {
-            file, board, order, target, platform, ArrangeBackVerb.Create(output, errors),
+            file, board, order, target, platform, ArrangeBackVerb.Create(output, errors), ArrangeFindVerb.Create(output, errors),
         };
         verb.SetAction(parsed =>
         {
