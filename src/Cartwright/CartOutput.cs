@@ -58,7 +58,7 @@ public static class CartOutput
     /// <summary>Writes the files and the record of a build that has no errors.</summary>
     /// <param name="build">The build.</param>
     /// <param name="dryRun">True to do everything but touch the disk.</param>
-    /// <returns>The files with their digests, the record last, and whatever went wrong; with an error nothing was written.</returns>
+    /// <returns>The files with their digests, the record last, and whatever went wrong; with an error, or where all of them are there already, nothing was written.</returns>
     /// <exception cref="ArgumentException">The build has errors.</exception>
     public static CartOutputResult Write(CartBuild build, bool dryRun = false)
     {
@@ -71,12 +71,13 @@ public static class CartOutput
         var files = WithDigests(build.Files);
         var record = new OutputFile(build.Manifest!.Cart.Name.Text + ".record.json", OutputKind.Record, ImageFormat.Raw, [BuildRecord.Write(build, files)]);
         ImmutableArray<WrittenFile> all = [.. files, new WrittenFile(record, FileDigest.Of(record.Parts[0].Span))];
-        if (!dryRun)
+        var wasThere = all.AsEnumerable().Reverse().All(written => written.IsIn(build.OutputFolder));
+        if (!dryRun && !wasThere)
         {
             OutputFiles.Write(build.OutputFolder, [.. all.Select(static written => written.File)], build.OutputPlace, log);
         }
 
-        return new CartOutputResult(all, log.ToSorted());
+        return new CartOutputResult(all, log.ToSorted()) { WasThere = wasThere };
     }
 
     // Files that share their bytes share their digest: it is the slowest thing a build computes.
