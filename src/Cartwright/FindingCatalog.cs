@@ -10,6 +10,7 @@ using Cartwright.Patching;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
+using Cartwright.Production;
 
 namespace Cartwright;
 
@@ -25,6 +26,7 @@ public static class FindingCatalog
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
         new("Output", OutputFindings.All),
+        new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
     ];
