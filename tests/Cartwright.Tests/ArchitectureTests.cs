@@ -23,7 +23,7 @@ public sealed partial class ArchitectureTests
         ["Headers"] = ["Findings", "Manifests", "Roms"],
         ["Inspection"] = ["Findings", "Headers", "Manifests", "Ordering", "Patching", "Platforms", "Roms"],
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
-        ["Boards"] = ["Findings", "Headers", "Manifests"],
+        ["Boards"] = ["Findings", "Headers", "Manifests", "Ordering"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };
