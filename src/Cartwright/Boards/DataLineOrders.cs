@@ -27,6 +27,10 @@ public static class DataLineOrders
     public static LineOrder? Find(string name, int lines) =>
         All.FirstOrDefault(row => string.Equals(row.Name, name, StringComparison.OrdinalIgnoreCase) && row.Order.Count == lines).Order;
 
+    /// <summary>The first order of a name, of any number of lines; null when there is none.</summary>
+    /// <param name="name">The name, letter case ignored.</param>
+    public static LineOrder? Find(string name) => All.FirstOrDefault(row => string.Equals(row.Name, name, StringComparison.OrdinalIgnoreCase)).Order;
+
     /// <summary>The name of an order; null when it has none.</summary>
     /// <param name="order">The order.</param>
     public static string? NameOf(LineOrder order) => All.FirstOrDefault(row => row.Order.Equals(order)).Name;

@@ -34,18 +34,13 @@ internal sealed class LineReader(ManifestSection section, FindingLog log)
             return null;
         }
 
-        if (DataLineOrders.Find(name.Text, width) is { } named)
+        // A name that only another width has is told with the width.
+        if ((DataLineOrders.Find(name.Text, width) ?? DataLineOrders.Find(name.Text)) is { } named)
         {
             return named.IsStraight ? null : named;
         }
 
-        if (DataLineOrders.Names.Contains(name.Text, StringComparer.OrdinalIgnoreCase))
-        {
-            log.Add(BoardFindings.Contradiction, name.Place, $"A chip of {width} data lines cannot have them `{name}`.", "an order of as many lines");
-            return null;
-        }
-
-        log.Add(ManifestFindings.BadValue, name.Place, $"`{name}` is no order of {width} data lines.", $"a list of the chip's lines, or one of {string.Join(", ", DataLineOrders.Names)}", NearestName.Question(name.Text, DataLineOrders.Names));
+        log.Add(ManifestFindings.BadValue, name.Place, $"`{name}` is no order of data lines.", $"a list of the chip's lines, or one of {string.Join(", ", DataLineOrders.Names)}", NearestName.Question(name.Text, DataLineOrders.Names));
         return null;
     }
 
