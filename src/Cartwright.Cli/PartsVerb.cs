@@ -34,11 +34,12 @@ internal static class PartsVerb
 
         if (json)
         {
-            Json.Write(output, writer => WriteJson(writer, found));
+            Json.Write(output, writer => WriteJson(writer, found, withPinOuts: exact is not null));
         }
         else if (exact is not null)
         {
             WritePart(output, exact);
+            PinOutReport.WriteText(output, PinOutCatalog.BuiltIn.Of(exact));
         }
         else
         {
@@ -82,7 +83,7 @@ internal static class PartsVerb
         ("found at", part.Evidence.SourceAddress),
     ];
 
-    private static void WriteJson(Utf8JsonWriter json, ImmutableArray<Part> parts)
+    private static void WriteJson(Utf8JsonWriter json, ImmutableArray<Part> parts, bool withPinOuts)
     {
         json.WriteStartArray("parts");
         foreach (var part in parts)
@@ -94,6 +95,11 @@ internal static class PartsVerb
             }
 
             json.WriteNumber("capacityBytes", part.CapacityBytes);
+            if (withPinOuts)
+            {
+                PinOutReport.WriteJson(json, PinOutCatalog.BuiltIn.Of(part));
+            }
+
             json.WriteEndObject();
         }
 

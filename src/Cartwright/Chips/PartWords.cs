@@ -32,4 +32,10 @@ internal static class PartWords
         ("verified", "verified", PartStatus.Verified),
         ("partly verified", "partly verified", PartStatus.PartlyVerified),
         ("from memory", "from memory", PartStatus.FromMemory));
+
+    public static WordTable<PinOutStatus> PinOutStatuses { get; } = new(
+        ("seen", "seen in the data sheet", PinOutStatus.Seen),
+        ("library", "from a third party", PinOutStatus.Library),
+        ("derived", "worked out from another", PinOutStatus.Derived),
+        ("from memory", "from memory", PinOutStatus.FromMemory));
 }
