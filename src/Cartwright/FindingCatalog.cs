@@ -7,6 +7,7 @@ using Cartwright.Images;
 using Cartwright.Inspection;
 using Cartwright.Manifests;
 using Cartwright.Patching;
+using Cartwright.Plans;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
@@ -24,6 +25,7 @@ public static class FindingCatalog
         new("Header and checksums", HeaderFindings.All),
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
+        new("Write plan", PlanFindings.All),
         new("Output", OutputFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),

@@ -31,7 +31,8 @@ internal static class PartWords
     public static WordTable<PartStatus> Statuses { get; } = new(
         ("verified", "verified", PartStatus.Verified),
         ("partly verified", "partly verified", PartStatus.PartlyVerified),
-        ("from memory", "from memory", PartStatus.FromMemory));
+        ("from memory", "from memory", PartStatus.FromMemory),
+        ("described", "as described", PartStatus.Described));
 
     public static WordTable<PinOutStatus> PinOutStatuses { get; } = new(
         ("seen", "seen in the data sheet", PinOutStatus.Seen),
