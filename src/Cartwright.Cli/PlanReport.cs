@@ -47,7 +47,10 @@ internal static class PlanReport
 
     private static void WriteTimes(TextWriter output, WritePlan plan)
     {
-        var figures = plan.Target.Part.Evidence.Status == PartStatus.FromMemory ? "figures from memory" : plan.Figures.AreMaxima ? "longest figures, not typical ones" : "typical figures";
+        var figures = plan.EraseTime is null && plan.ProgramTime is null ? "no figures are at hand"
+            : plan.Target.Part.Evidence.Status == PartStatus.FromMemory ? "figures from memory"
+            : plan.Figures.AreMaxima ? "longest figures, not typical ones"
+            : "typical figures";
         output.WriteLine($"Time    {Seconds(plan.Time)}: erasing {Seconds(plan.EraseTime)}, programming {Seconds(plan.ProgramTime)}; {figures}");
         output.WriteLine("        Not counted: what the writer takes for commands, transfer and verifying. An estimate, no time limit.");
         if (plan.Target.Method == WriteMethod.Ultraviolet && plan.Count(WriteAction.Erase) > 0)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Cartwright.Chips;
 using Cartwright.Findings;
+using Cartwright.Inspection;
 using Cartwright.Plans;
 
 namespace Cartwright.Cli;
@@ -14,7 +15,7 @@ internal static class PlanVerb
         var files = new Argument<string[]>("files") { Description = "What the chip holds, and what it is to hold; one file alone is for a blank chip.", Arity = new ArgumentArity(1, 2) };
         var part = new Option<string?>("--part") { Description = "The part, as `cartwright parts` lists it.", HelpName = "name" };
         var sectors = new Option<string?>("--sectors") { Description = "The chip's sectors from address 0 upward, where the catalogue lacks them: \"16KiB 2x8KiB 32KiB 7x64KiB\".", HelpName = "map" };
-        var boot = new Option<BootEnd?>("--boot") { Description = "The end of the small sectors, where the name does not say it.", HelpName = "top|bottom" };
+        var boot = BootOption.Create();
         var width = new Option<int?>("--width") { Description = "Data lines in use, 8 or 16; the part's own when absent.", HelpName = "8|16" };
         var list = new Option<string?>("--list") { Description = "Writes what becomes of each sector into a new text file.", HelpName = "file" };
         var json = Verb.JsonOption();
@@ -61,11 +62,9 @@ internal static class PlanVerb
                 return ExitCode.Refused;
             }
 
-            var options = new PlanOptions(parsed.GetValue(boot), map, parsed.GetValue(width));
+            var options = new PlanOptions(BootOption.End(parsed.GetValue(boot)), map, parsed.GetValue(width));
             var plan = Plan(found, name ?? found.Name, options, parsed.GetRequiredValue(files), log);
-            var written = plan is not null && parsed.GetValue(list) is { } file
-                ? NewFile.Write(Path.GetFullPath(file), Encoding.ASCII.GetBytes(SectorList.Write(plan, name ?? found.Name)), log)
-                : null;
+            var written = plan is { IsPossible: true } && parsed.GetValue(list) is { } file ? WriteList(plan, name ?? found.Name, Path.GetFullPath(file), log) : null;
             return Tell(plan, name ?? found.Name, written, parsed.GetValue(json), output, errors, log);
         });
         return verb;
@@ -85,11 +84,24 @@ internal static class PlanVerb
         return plan;
     }
 
+    private static string? WriteList(WritePlan plan, string name, string file, FindingLog log)
+    {
+        if (!File.Exists(file))
+        {
+            return NewFile.Write(file, Encoding.ASCII.GetBytes(SectorList.Write(plan, name)), log);
+        }
+
+        log.Add(InspectionFindings.InTheWay, new SourcePlace(file), $"There is a file {file} already.", remedy: "Move it away, or choose another name with --list.");
+        return null;
+    }
+
     private static PlanContents? Read(string file, FindingLog log) => ImageInput.Read(file, log) is { } bytes ? new PlanContents(file, bytes) : null;
 
     private static int Tell(WritePlan? plan, string name, string? list, bool json, TextWriter output, TextWriter errors, FindingLog log)
     {
         var findings = log.ToSorted();
+        var refused = log.HasErrors && plan is not { IsPossible: false };
+        plan = refused ? null : plan;
         if (json)
         {
             PlanReport.WriteJson(output, plan, name, list, findings);
@@ -103,6 +115,6 @@ internal static class PlanVerb
             }
         }
 
-        return !log.HasErrors ? ExitCode.Done : plan is { IsPossible: false } ? ExitCode.Found : ExitCode.Refused;
+        return refused ? ExitCode.Refused : log.HasErrors ? ExitCode.Found : ExitCode.Done;
     }
 }

@@ -25,6 +25,8 @@ public static class FindingCatalog
         new("Header and checksums", HeaderFindings.All),
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
+        new("What chips say of themselves", CfiFindings.All),
+        new("Described parts", OwnPartFindings.All),
         new("Write plan", PlanFindings.All),
         new("Output", OutputFindings.All),
         new("Existing images", InspectionFindings.All),
