@@ -17,6 +17,8 @@ internal static class BuildVerb
         var set = new Option<string[]>("--set") { Description = "Overrides a key of the manifest: --set cart:revision=2. May be given several times.", HelpName = "key=value", AllowMultipleArgumentsPerToken = false };
         var folder = new Option<string?>("--out") { Description = "Puts the files into this folder instead of the manifest's.", HelpName = "folder" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Does everything but write files." };
+        var sarif = new Option<string?>("--sarif") { Description = "Also writes the findings to this file, as SARIF 2.1.0 for a build service.", HelpName = "file" };
+        var depfile = new Option<string?>("--depfile") { Description = "Also writes what the build depends on to this file, as a rule for make.", HelpName = "file" };
         var json = Verb.JsonOption();
         set.Validators.Add(static result =>
         {
@@ -26,15 +28,18 @@ internal static class BuildVerb
             }
         });
         manifest.Validators.Add(static result => RefuseEmpty(result, "name the cart.json to build, or its folder; an empty name is neither."));
+        sarif.Validators.Add(static result => RefuseEmpty(result, "--sarif takes a file; an empty name is none."));
+        depfile.Validators.Add(static result => RefuseEmpty(result, "--depfile takes a file; an empty name is none."));
         folder.Validators.Add(static result => RefuseEmpty(result, "--out takes a folder; an empty name is none."));
         var verb = new Verb(
             "build",
             "Builds chip images, ROM file and record from a manifest.",
             "cartwright build",
             "cartwright build examples/lantern-tide-md/cart.json --out /tmp/cart",
-            "cartwright build --set cart:revision=2 --set images:wordOrder=programmer")
+            "cartwright build --set cart:revision=2 --set images:wordOrder=programmer",
+            "cartwright build --depfile cart.d --sarif findings.sarif")
         {
-            manifest, set, folder, dryRun, json,
+            manifest, set, folder, dryRun, sarif, depfile, json,
         };
         verb.SetAction(parsed =>
         {
@@ -44,7 +49,7 @@ internal static class BuildVerb
                 Overrides = new ManifestOverrides(Variables(), Settings(parsed.GetValue(set) ?? [])),
                 OutputFolder = parsed.GetValue(folder),
             };
-            return Run(request, parsed.GetValue(dryRun), parsed.GetValue(json), output, errors);
+            return Run(request, parsed.GetValue(dryRun), new BuildLogs(parsed.GetValue(sarif), parsed.GetValue(depfile)), parsed.GetValue(json), output, errors);
         });
         return verb;
     }
@@ -60,11 +65,11 @@ internal static class BuildVerb
     // The first digest loads the system's crypto library, a third of a small build's time; it loads while the manifest is read.
     private static void LoadCrypto() => new Thread(static () => FileDigest.Of([])) { IsBackground = true }.Start();
 
-    private static int Run(BuildRequest request, bool dryRun, bool json, TextWriter output, TextWriter errors)
+    private static int Run(BuildRequest request, bool dryRun, BuildLogs logs, bool json, TextWriter output, TextWriter errors)
     {
         var build = CartBuilder.Default.Build(request);
         var result = build.HasErrors ? null : CartOutput.Write(build, dryRun);
-        var findings = build.Findings.AddRange(result?.Findings ?? []);
+        var findings = logs.Write(build, result, build.Findings.AddRange(result?.Findings ?? []));
         var failed = findings.Any(static finding => finding.Severity == FindingSeverity.Error);
         if (json)
         {

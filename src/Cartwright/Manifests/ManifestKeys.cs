@@ -70,6 +70,7 @@ public static class ManifestKeys
         new("images:folder", ManifestKeyKind.Path, "Folder of the output files, below the manifest's own.", "dist"),
         new("images:formats", ManifestKeyKind.Choice, "Format of the chip files.", "raw") { Words = [.. ManifestWords.ImageFormats.Keys] },
         new("images:formats:#", ManifestKeyKind.Choice, "A format every chip file is written in.") { Words = [.. ManifestWords.ImageFormats.Keys] },
+        new("images:romLength", ManifestKeyKind.Size, "Length of the file for emulators and readers where it ends before the ROM does: only fill may be missing. Chip files are always whole."),
         new("images:wordOrder", ManifestKeyKind.Choice, "Word order of files for 16-bit chips: bus (the console's order) or programmer (little-endian words).", "bus") { Words = [.. ManifestWords.WordOrders.Keys] },
     ];
 
@@ -104,6 +105,7 @@ public static class ManifestKeys
             .Select(static pattern => pattern[BoardPrefix.Length..]);
 
     private const string BoardPrefix = "board:";
-    private const string Fit = "fit";
+    /// <summary>The size word for the smallest legal one.</summary>
+    public const string Fit = "fit";
     private const string Rest = "rest";
 }

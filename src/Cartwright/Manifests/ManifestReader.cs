@@ -176,7 +176,11 @@ public static class ManifestReader
         }
 
         var formats = section.Choices("formats", ManifestWords.ImageFormats, log);
-        return new ImageSettings(folder, place, formats.IsEmpty ? [ImageFormat.Raw] : formats, section.Choice("wordOrder", ManifestWords.WordOrders, log) ?? WordOrder.Bus);
+        return new ImageSettings(folder, place, formats.IsEmpty ? [ImageFormat.Raw] : formats, section.Choice("wordOrder", ManifestWords.WordOrders, log) ?? WordOrder.Bus)
+        {
+            RomLength = section.Size("romLength", log),
+            RomLengthPlace = section["romLength"].Place,
+        };
     }
 
     // A drive letter or a leading slash of another system is outside too, whatever system this is.
