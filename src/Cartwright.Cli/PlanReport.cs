@@ -121,6 +121,30 @@ internal static class PlanReport
     private static string Units(WritePlan plan, long count) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {(plan.Target.UnitBytes == 2 ? "word" : "byte")}{(count == 1 ? "" : "s")}");
 
+    /// <summary>A plan in one line: <c>2 of 128 sectors change: 1 to erase, 1 to program only; about 0.02 s</c>.</summary>
+    internal static string Summary(WritePlan? plan)
+    {
+        if (plan is null || plan.IsNothing)
+        {
+            return "unchanged";
+        }
+
+        if (!plan.IsPossible)
+        {
+            return "changed, and the chip cannot be erased: a new chip is needed";
+        }
+
+        var (erase, program) = (plan.Count(WriteAction.Erase), plan.Count(WriteAction.Program));
+        var changed = plan.Steps.Length - plan.Count(WriteAction.Keep);
+        var what = plan.Steps.Length > 1
+            ? string.Create(CultureInfo.InvariantCulture, $"{changed} of {Blocks(plan, plan.Steps.Length)} {(changed == 1 ? "changes" : "change")}")
+            : "the chip changes";
+        var how = plan.Steps.Length == 1 ? $", and is {(erase > 0 ? PlanWords.Methods.Print(plan.Target.Method) : "programmed on top of what is there")}"
+            : erase + program > 0 ? string.Create(CultureInfo.InvariantCulture, $": {erase} to erase, {program} to program only")
+            : "";
+        return $"{what}{how}; {(plan.Time is null ? "time not known" : Seconds(plan.Time))}";
+    }
+
     /// <summary>A time in words: <c>about 0.58 s</c>, <c>not known</c>.</summary>
     internal static string Seconds(TimeSpan? time) => time switch
     {
@@ -140,16 +164,7 @@ internal static class PlanReport
             json.WriteNumber("capacity", plan.WholeChip.Length);
             json.WriteString("method", PlanWords.Methods.Word(plan.Target.Method));
             json.WriteNumber("unitBytes", plan.Target.UnitBytes);
-            foreach (var action in Actions)
-            {
-                json.WriteNumber(PlanWords.Actions.Word(action), plan.Count(action));
-            }
-
-            json.WriteNumber("unitsChanged", plan.Changed);
-            json.WriteNumber("unitsWritten", plan.Programmed);
-            WriteTime(json, "eraseSeconds", plan.EraseTime);
-            WriteTime(json, "programSeconds", plan.ProgramTime);
-            WriteTime(json, "wholeChipSeconds", plan.WholeChipTime);
+            WriteCounts(json, plan);
             json.WriteString("endurance", plan.Target.Part.Endurance.Text);
             json.WriteString("list", list);
             WriteSteps(json, plan);
@@ -157,6 +172,21 @@ internal static class PlanReport
 
         Json.WriteFindings(json, findings);
     });
+
+    /// <summary>Writes how much of each action there is, and the times.</summary>
+    internal static void WriteCounts(Utf8JsonWriter json, WritePlan plan)
+    {
+        foreach (var action in Actions)
+        {
+            json.WriteNumber(PlanWords.Actions.Word(action), plan.Count(action));
+        }
+
+        json.WriteNumber("unitsChanged", plan.Changed);
+        json.WriteNumber("unitsWritten", plan.Programmed);
+        WriteTime(json, "eraseSeconds", plan.EraseTime);
+        WriteTime(json, "programSeconds", plan.ProgramTime);
+        WriteTime(json, "wholeChipSeconds", plan.WholeChipTime);
+    }
 
     private static void WriteTime(Utf8JsonWriter json, string name, TimeSpan? time)
     {

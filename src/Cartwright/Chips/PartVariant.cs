@@ -35,7 +35,8 @@ public static class PartVariant
     {
         var map = part.Sectors.Map;
         var isUniform = map.Length == 1;
-        return end is null ? isUniform || !HasEnds(part) ? map : []
+        return part.Evidence.Status == PartStatus.Described ? map
+            : end is null ? HasEnds(part) ? [] : map
             : isUniform && HasOtherKinds(part) ? []
             : end == BootEnd.Top ? [.. map.Reverse()]
             : map;
@@ -43,7 +44,7 @@ public static class PartVariant
 
     /// <summary>True when the row stands for variants with small sectors at either end.</summary>
     /// <param name="part">The row of the catalogue.</param>
-    public static bool HasEnds(Part part) => part.Sectors.Map.Length > 1;
+    public static bool HasEnds(Part part) => part.Evidence.Status != PartStatus.Described && part.Sectors.Map.Length > 1;
 
     /// <summary>True when the row stands for variants with equal sectors and for others with small ones at an end: its map is that of the first.</summary>
     /// <param name="part">The row of the catalogue.</param>
