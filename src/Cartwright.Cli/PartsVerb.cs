@@ -15,7 +15,7 @@ internal static class PartsVerb
         var json = Verb.JsonOption();
         var verb = new Verb("parts", "Lists the parts of the catalogue, or shows one.", "cartwright parts SST39SF040", "cartwright parts 512KiB 5V DIP", "cartwright parts 1MiB+ 16-bit 3.3V 90ns")
         {
-            words, json, PartsDecodeVerb.Create(output, errors), PartsIdentifyVerb.Create(output, errors),
+            words, json, PartsFitVerb.Create(output, errors), PartsDecodeVerb.Create(output, errors), PartsIdentifyVerb.Create(output, errors),
         };
         verb.SetAction(parsed => Run(parsed.GetValue(words) ?? [], parsed.GetValue(json), output, errors));
         return verb;
