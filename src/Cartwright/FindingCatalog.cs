@@ -11,6 +11,7 @@ using Cartwright.Plans;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
+using Cartwright.Production;
 
 namespace Cartwright;
 
@@ -29,6 +30,7 @@ public static class FindingCatalog
         new("Described parts", OwnPartFindings.All),
         new("Write plan", PlanFindings.All),
         new("Output", OutputFindings.All),
+        new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
     ];

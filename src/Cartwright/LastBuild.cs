@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Cartwright.Chips;
-using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
 using Cartwright.Plans;
@@ -42,22 +40,13 @@ internal static class LastBuild
             return new ChipRewrite(chip, null);
         }
 
-        return TargetOf(build, chip) is { } target
+        var name = build.Manifest!.Board.Chips.GetValueOrDefault(chip.Site.Name)?.Part?.Text;
+        return ChipRewrite.TargetOf(chip, name) is { } target
             && Read(Path.Combine(build.OutputFolder, file.File.Name), chip.Capacity) is { } old
             && old.Length == chip.Capacity
             && FileDigest.Of(old).Sha256 == before
             ? new ChipRewrite(chip, WritePlanner.Plan(target, old, chip.Bytes.Span))
             : null;
-    }
-
-    // What stands against a plan is for `plan` to say; a build just tells less then.
-    private static WriteTarget? TargetOf(CartBuild build, ChipImage chip)
-    {
-        var part = chip.Part!;
-        var name = build.Manifest!.Board.Chips.GetValueOrDefault(chip.Site.Name)?.Part?.Text ?? part.Name;
-        var options = PlanOptions.None with { Width = part.Supports(chip.Site.Width) ? chip.Site.Width : null };
-        var target = PlanChecks.Target(part, name, options, SourcePlace.None, new FindingLog());
-        return target is not null && SectorGroup.TotalOf(target.Map) == chip.Capacity ? target : null;
     }
 
     private static byte[]? Read(string path, long longest)

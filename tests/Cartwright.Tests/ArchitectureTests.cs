@@ -25,6 +25,7 @@ public sealed partial class ArchitectureTests
         ["Inspection"] = ["Findings", "Headers", "Manifests", "Ordering", "Patching", "Platforms", "Roms"],
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
         ["Boards"] = ["Findings", "Headers", "Manifests"],
+        ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };
 

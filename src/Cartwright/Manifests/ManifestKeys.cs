@@ -72,6 +72,19 @@ public static class ManifestKeys
         new("images:formats:#", ManifestKeyKind.Choice, "A format every chip file is written in.") { Words = [.. ManifestWords.ImageFormats.Keys] },
         new("images:romLength", ManifestKeyKind.Size, "Length of the file for emulators and readers where it ends before the ROM does: only fill may be missing. Chip files are always whole."),
         new("images:wordOrder", ManifestKeyKind.Choice, "Word order of files for 16-bit chips: bus (the console's order) or programmer (little-endian words).", "bus") { Words = [.. ManifestWords.WordOrders.Keys] },
+
+        new("run:label", ManifestKeyKind.Text, "Text of each unit's label, with names of fields in braces: `LANTERN TIDE {serial}`; also {title}, {revision} and {boardRevision}."),
+        new("run:boardRevision", ManifestKeyKind.Text, "Revision of the circuit board, for the ledger."),
+        new("run:fields:#:name", ManifestKeyKind.Text, "Name of the field, by which labels and the table of units know it.") { Required = true },
+        new("run:fields:#:kind", ManifestKeyKind.Choice, "serial: the unit's number; seed: bytes that look random and follow from cart, field and serial; text: out of the table of units.") { Words = [.. ManifestWords.UnitFieldKinds.Keys], Required = true },
+        new("run:fields:#:region", ManifestKeyKind.Text, "The region it lies in, on platforms that have several."),
+        new("run:fields:#:offset", ManifestKeyKind.Size, "Its first byte in the region.") { Required = true },
+        new("run:fields:#:width", ManifestKeyKind.Size, "Its length in bytes, check digits among them.") { Required = true },
+        new("run:fields:#:form", ManifestKeyKind.Choice, "A serial as digits (text) or as a number (binary).", "text") { Words = ["text", "binary"] },
+        new("run:fields:#:byteOrder", ManifestKeyKind.Choice, "Which byte of a binary serial comes first.", "big-endian") { Words = ["big-endian", "little-endian"] },
+        new("run:fields:#:alphabet", ManifestKeyKind.Text, "Digits of a serial, that of 0 first.", UnitField.TenDigits),
+        new("run:fields:#:checkDigit", ManifestKeyKind.Choice, "Ends a serial in digits: luhn (one digit, ISO/IEC 7812-1) or mod-97 (two decimal digits, ISO/IEC 7064 MOD 97-10).", "none") { Words = [.. ManifestWords.CheckDigits.Keys] },
+        new("run:fields:#:pad", ManifestKeyKind.Byte, "Value of the bytes behind a text.", "0x20"),
     ];
 
     /// <summary>The sections, in the order a manifest has them.</summary>
@@ -91,6 +104,9 @@ public static class ManifestKeys
         new("board:chips", "The chips fitted, by the name of their site."),
         new("board:chips:*", "The chip fitted at a site: `U1`."),
         new("images", "The output files."),
+        new("run", "What differs from unit to unit of a production run."),
+        new("run:fields", "The places in the ROM that differ, a list."),
+        new("run:fields:#", "A place in the ROM that differs from unit to unit."),
     ];
 
     /// <summary>The nearest section around a key; null for a key outside all of them.</summary>

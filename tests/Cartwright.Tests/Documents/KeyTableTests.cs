@@ -114,7 +114,8 @@ public sealed class KeyTableTests
             {
               "cart": { "name": "lantern-tide", "platform": "none" },
               "programs": [ { "file": "main.bin" } ],
-              "board": { "sites": [ { "site": "U1" } ] }
+              "board": { "sites": [ { "site": "U1" } ] },
+              "run": { "fields": [ { "name": "serial", "kind": "serial", "offset": "0", "width": "8" } ] }
             }
             """)!;
         foreach (var (pattern, value) in values)
