@@ -74,8 +74,8 @@ internal static class PlanVerb
     {
         var target = PlanChecks.Target(part, name, options, new SourcePlace(files[^1]), log);
         var wanted = Read(files[^1], log);
-        var old = files.Length > 1 ? Read(files[0], log) : target is not null ? PlanContents.Blank((int)SectorGroup.TotalOf(target.Map)) : null;
-        if (target is null || old is null || wanted is null || PlanChecks.Plan(target, old, wanted, log) is not { } plan)
+        var old = files.Length > 1 ? Read(files[0], log) : null;
+        if (log.HasErrors || target is null || wanted is null || PlanChecks.Plan(target, old, wanted, log) is not { } plan)
         {
             return null;
         }

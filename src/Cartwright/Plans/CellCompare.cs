@@ -10,6 +10,9 @@ internal static class CellCompare
     /// <summary>What a blank cell of flash and EPROM reads.</summary>
     public const byte Erased = 0xFF;
 
+    // In bytes, on S29GL-S parts: from memory.
+    private const int CorrectedUnit = 16;
+
     /// <summary>True when some bit is 0 and is to be 1, which only an erase can do.</summary>
     public static bool MustRise(ReadOnlySpan<byte> old, ReadOnlySpan<byte> wanted)
     {
@@ -54,6 +57,21 @@ internal static class CellCompare
 
         var words = MemoryMarshal.Cast<byte, ushort>(wanted);
         return words.Length - words.Count(ushort.MaxValue);
+    }
+
+    /// <summary>True when some unit of error correction changes that is not blank.</summary>
+    public static bool IsProgrammedTwice(ReadOnlySpan<byte> old, ReadOnlySpan<byte> wanted)
+    {
+        for (var at = 0; at < old.Length; at += CorrectedUnit)
+        {
+            var unit = old.Slice(at, Math.Min(CorrectedUnit, old.Length - at));
+            if (unit.ContainsAnyExcept(Erased) && !unit.SequenceEqual(wanted.Slice(at, unit.Length)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static int CountDifferent<T>(ReadOnlySpan<T> old, ReadOnlySpan<T> wanted)

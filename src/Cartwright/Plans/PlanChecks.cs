@@ -43,33 +43,43 @@ public static class PlanChecks
 
     /// <summary>Plans a rewrite; null, and a finding, when the contents are not as long as the chip.</summary>
     /// <param name="target">The chip.</param>
-    /// <param name="old">What it holds.</param>
+    /// <param name="old">What it holds; null for a blank chip.</param>
     /// <param name="wanted">What it is to hold.</param>
     /// <param name="log">Receives what is wrong, and what could be better.</param>
-    public static WritePlan? Plan(WriteTarget target, PlanContents old, PlanContents wanted, FindingLog log)
+    public static WritePlan? Plan(WriteTarget target, PlanContents? old, PlanContents wanted, FindingLog log)
     {
         var size = SectorGroup.TotalOf(target.Map);
-        CheckLength(target.Part, size, wanted, log);
-        CheckLength(target.Part, size, old, log);
-        if (log.HasErrors)
-        {
-            return null;
-        }
+        var isWhole = IsWhole(target.Part, size, wanted, log) & (old is null || IsWhole(target.Part, size, old, log));
+        return isWhole ? Plan(target, old ?? PlanContents.Blank(wanted.Bytes.Length), wanted, new SourcePlace(wanted.Name), log) : null;
+    }
 
-        var place = new SourcePlace(wanted.Name);
+    private static WritePlan Plan(WriteTarget target, PlanContents old, PlanContents wanted, SourcePlace place, FindingLog log)
+    {
         var plan = WritePlanner.Plan(target, old.Bytes.Span, wanted.Bytes.Span);
         if (!plan.IsPossible)
         {
             log.Add(PlanFindings.NeedsNewChip, place, $"Bits of {target.Part.Name} would have to go from 0 to 1, and it can never be erased.");
         }
 
-        if (plan.Count(WriteAction.Program) is > 0 and var twice && target.Part.Notes.Contains("once per erase", StringComparison.Ordinal))
+        var twice = target.Part.Notes.Contains("once per erase", StringComparison.Ordinal) ? CountTwice(plan, old.Bytes.Span, wanted.Bytes.Span) : 0;
+        if (twice > 0)
         {
-            log.Add(PlanFindings.ProgrammedTwice, place, string.Create(CultureInfo.InvariantCulture, $"{Sectors(twice)} of {target.Part.Name} would be programmed on top of what is there."));
+            log.Add(PlanFindings.ProgrammedTwice, place, string.Create(CultureInfo.InvariantCulture, $"In {Sectors(twice)} of {target.Part.Name} units would be programmed that are programmed already."));
         }
 
         SectorAdvice.Tell(plan, old.Bytes.Span, wanted.Bytes.Span, place, log);
         return plan;
+    }
+
+    private static int CountTwice(WritePlan plan, ReadOnlySpan<byte> old, ReadOnlySpan<byte> wanted)
+    {
+        var count = 0;
+        foreach (var step in plan.Steps)
+        {
+            count += step.Action == WriteAction.Program && CellCompare.IsProgrammedTwice(old[step.Start..step.End], wanted[step.Start..step.End]) ? 1 : 0;
+        }
+
+        return count;
     }
 
     private static string Sectors(int count) => count == 1 ? "1 sector" : string.Create(CultureInfo.InvariantCulture, $"{count} sectors");
@@ -128,11 +138,14 @@ public static class PlanChecks
         return target;
     }
 
-    private static void CheckLength(Part part, long size, PlanContents contents, FindingLog log)
+    private static bool IsWhole(Part part, long size, PlanContents contents, FindingLog log)
     {
-        if (contents.Bytes.Length != size)
+        var isWhole = contents.Bytes.Length == size;
+        if (!isWhole)
         {
             log.Add(PlanFindings.NotWhole, new SourcePlace(contents.Name), $"{contents.Name} has {ByteSize.Describe(contents.Bytes.Length)}, and {part.Name} holds {ByteSize.Describe(size)}.");
         }
+
+        return isWhole;
     }
 }

@@ -59,7 +59,9 @@ public sealed class PlanChecksTests
     [InlineData("AT27C010", 0x0F, 0xF0, "CW5704", false)]
     [InlineData("AT27C010", 0xFF, 0xF0, "", true)]
     [InlineData("M27C1001", 0x0F, 0xF0, "", true)]
-    [InlineData("S29GL128S", 0xFF, 0xF0, "CW5705 CW5709", true)]
+    [InlineData("S29GL128S", 0xF7, 0xF0, "CW5705 CW5709", true)]
+    [InlineData("S29GL128S", 0xFF, 0xF0, "CW5705", true)]
+    [InlineData("S29GL128N", 0xF7, 0xF0, "", true)]
     [InlineData("S29GL128S", 0x0F, 0xF0, "CW5705", true)]
     public void What_stands_against_a_plan_is_told(string name, byte old, byte wanted, string codes, bool isPossible)
     {
