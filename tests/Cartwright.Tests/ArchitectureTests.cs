@@ -19,6 +19,7 @@ public sealed partial class ArchitectureTests
         ["Programs"] = ["Findings"],
         ["Manifests"] = ["Findings", "Ordering", "Programs"],
         ["Chips"] = ["Findings", "Manifests"],
+        ["Plans"] = ["Chips", "Findings", "Manifests"],
         ["Roms"] = ["Findings", "Manifests", "Programs"],
         ["Headers"] = ["Findings", "Manifests", "Roms"],
         ["Inspection"] = ["Findings", "Headers", "Manifests", "Ordering", "Patching", "Platforms", "Roms"],

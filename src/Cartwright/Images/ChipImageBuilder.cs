@@ -153,10 +153,10 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return (null, Stated(site, chip?.Capacity, needed, fitting, place));
         }
 
-        if (chip.Capacity is { } own && PartCatalog.BuiltIn.Find(name.Text) is null)
+        if (OwnPart.CapacityOf(chip) is { } own && PartCatalog.BuiltIn.Find(name.Text) is null)
         {
             log.Add(BoardFindings.OwnPart, name.Place, $"{site.Name}: `{name.Text}` is not in the catalogue; its capacity is taken as {ByteSize.Describe(own)}.");
-            return (null, Stated(site, own, needed, fitting, name.Place));
+            return (OwnPart.Read(chip, new PartUse(board.BusVolts, site.Width, needed, site.Name), log), Stated(site, own, needed, fitting, name.Place));
         }
 
         if (PartChecks.Find(name.Text, site.Name, log, name.Place) is not { } part)
@@ -164,6 +164,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return (null, fitting);
         }
 
+        OwnPart.TellNeedless(chip, part, log);
         PartChecks.Check(part, new PartUse(board.BusVolts, site.Width, needed, site.Name), log, name.Place);
         if (chip.Capacity is { } said && said != part.CapacityBytes)
         {

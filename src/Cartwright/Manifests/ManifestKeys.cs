@@ -72,6 +72,9 @@ public static class ManifestKeys
         new("board:sites:#:meaning", ManifestKeyKind.Text, "What the site is for, in a few words."),
         new("board:chips:*:part", ManifestKeyKind.Text, "The chip fitted at this site: a part that `cartwright parts` lists."),
         new("board:chips:*:capacity", ManifestKeyKind.Size, "Capacity of a chip the catalogue does not have."),
+        new("board:chips:*:width", ManifestKeyKind.Text, "Data lines of a chip the catalogue does not have: 8, 16, or 8/16 where a pin chooses.") { Words = ["8", "16", "8/16"] },
+        new("board:chips:*:supply", ManifestKeyKind.Text, "Supply of a chip the catalogue does not have, in volts: 4.5-5.5."),
+        new("board:chips:*:sectors", ManifestKeyKind.Text, "Sectors of a chip the catalogue does not have, from address 0 upward: 16KiB 2x8KiB 32KiB 7x64KiB."),
         new("board:chips:*:wordOrder", ManifestKeyKind.Choice, "Word order of this chip's file.", "images:wordOrder") { Words = [.. ManifestWords.WordOrders.Keys] },
 
         new("images:folder", ManifestKeyKind.Path, "Folder of the output files, below the manifest's own.", "dist"),
