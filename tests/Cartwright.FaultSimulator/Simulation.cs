@@ -24,14 +24,12 @@ public sealed class Simulation(Bench bench, byte[] expected, params ImmutableArr
         return NoiseFaults.Apply(shape.ToBytes(words), At(Stage.Noise, reading), Chance(reading));
     }
 
-    /// <summary>R[a] = g(array[f(a)]).</summary>
     private int[] ThroughLines(int[] array, Reading reading)
     {
-        var address = new AddressPath(At(Stage.Address, reading), Chance(reading));
-        var data = new DataPath(shape, At(Stage.Data, reading), Chance(reading));
+        var lines = new Lines(shape, [.. At(Stage.Address, reading), .. At(Stage.Data, reading)], Chance(reading));
         var words = new int[array.Length];
         for (var a = 0; a < words.Length; a++)
-            words[a] = data.ToReader(array[address.ToChip(a) % array.Length], a);
+            words[a] = lines.Read(array, a);
 
         return words;
     }

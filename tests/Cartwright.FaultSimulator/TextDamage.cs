@@ -7,6 +7,7 @@ namespace Cartwright.FaultSimulator;
 internal static class TextDamage
 {
     private const int RecordLength = 16;
+    private const string End = "\r\n";
 
     public static byte[] Apply(byte[] e, string how) => how switch
     {
@@ -32,24 +33,24 @@ internal static class TextDamage
             Colon(text, [(byte)data.Length, (byte)(b >> 8), (byte)b, 0, .. data]);
         }
 
-        return text.Append(":00000001FF\n").ToString();
+        return text.Append(":00000001FF").Append(End).ToString();
     }
 
     private static void Colon(StringBuilder text, byte[] record) =>
-        text.Append(':').Append(Convert.ToHexString(record)).Append(Hex(-record.Sum(static value => value))).Append('\n');
+        text.Append(':').Append(Convert.ToHexString(record)).Append(Hex(-record.Sum(static value => value))).Append(End);
 
     // Motorola, M68000 Family Programmer's Reference Manual, appendix C: records with addresses of three bytes.
     private static string SRecord(byte[] e)
     {
-        var text = new StringBuilder("S0030000FC\n");
+        var text = new StringBuilder("S0030000FC").Append(End);
         for (var b = 0; b < e.Length; b += RecordLength)
         {
             var data = e.AsSpan(b, Math.Min(RecordLength, e.Length - b));
             byte[] record = [(byte)(data.Length + 4), (byte)(b >> 16), (byte)(b >> 8), (byte)b, .. data];
-            text.Append("S2").Append(Convert.ToHexString(record)).Append(Hex(~record.Sum(static value => value))).Append('\n');
+            text.Append("S2").Append(Convert.ToHexString(record)).Append(Hex(~record.Sum(static value => value))).Append(End);
         }
 
-        return text.Append("S804000000FB\n").ToString();
+        return text.Append("S804000000FB").Append(End).ToString();
     }
 
     private static string Hex(int value) => (value & 0xFF).ToString("X2", CultureInfo.InvariantCulture);
