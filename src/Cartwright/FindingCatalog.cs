@@ -10,6 +10,7 @@ using Cartwright.Patching;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
+using Cartwright.TestImages;
 
 namespace Cartwright;
 
@@ -27,6 +28,7 @@ public static class FindingCatalog
         new("Output", OutputFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
+        new("Test images", TestImageFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>
