@@ -29,6 +29,7 @@ internal static class Experiments
         new("program", 0.99, static random => Trials.Wiring(random, Trials.Program(random), 1) with { SeeksOthers = true }),
         new("program-noise", 0.98, static random => Trials.Noisy(random, Trials.Wiring(random, Trials.Program(random), 1))),
         new("in-place", 0.98, static random => Trials.InPlace(Trials.Wiring(random, Trials.AnyImage(random), 1))),
+        new("in-place-ram", 0.98, static random => Trials.InPlace(Trials.Wiring(random, Trials.AnyImage(random), 1), ram: true)),
         .. Reordering.Concat(Content).Concat(Board).Select(static kind => new Experiment(kind, 0.97, random => Trials.OfKind(random, kind))),
         new("equal", 1, static random => Trials.Hidden(random)),
         .. LookAlikeRows.All.Select(static row => new Experiment("look-alike:" + row.Name, 1, random => LookAlikeRows.Draw(random, row))),

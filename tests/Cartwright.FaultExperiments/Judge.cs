@@ -33,7 +33,7 @@ internal static class Judge
     // The image cannot tell: too few words do, or something else leaves the very same reads.
     private static bool MayStayOpen(Trial trial, ImmutableArray<byte[]> reads, Answer answer) =>
         (trial.SeeksOthers && (TellingWords(trial) < trial.FewWords || OtherFaults.Explain(trial, reads[0])))
-        || answer.Candidates.Any(other => Equivalence.Rebuilds(trial, reads, other) && !IsSame(trial, reads, other));
+        || answer.Candidates.Any(other => Equivalence.Rebuilds(trial, reads, other) && !Equivalence.OnUniqueWords(trial, other));
 
     private static int TellingWords(Trial trial)
     {

@@ -8,10 +8,9 @@ var cases = int.Parse(Option("--cases", "100"), CultureInfo.InvariantCulture);
 var only = Option("--only", "");
 var shows = args.Contains("--show");
 Console.WriteLine(Row("case", "cases", "right", "share", "bar", "candidate", "open", "incomplete", "lucky", "wrong", "slowest ms"));
-var wrong = 0;
-foreach (var experiment in Experiments.All.Where(row => row.Name.Contains(only, StringComparison.Ordinal)))
-    wrong += Run(experiment);
-
+var chosen = Experiments.All.Where(row => row.Name.Contains(only, StringComparison.Ordinal)).ToList();
+var wrong = chosen.Sum(Run);
+Console.WriteLine($"{wrong} wrong answers in {chosen.Count * cases}");
 return wrong == 0 ? 0 : 1;
 
 int Run(Experiment experiment)

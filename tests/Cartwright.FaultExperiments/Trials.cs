@@ -70,12 +70,15 @@ internal static class Trials
         Bench = trial.Bench with { Seed = random.Next() },
     };
 
-    public static Trial InPlace(Trial trial) => trial with { Bench = trial.Bench with { WrittenInPlace = true } };
+    public static Trial InPlace(Trial trial, bool ram = false) => trial with { Bench = trial.Bench with { WrittenInPlace = true, Ram = ram } };
 
     /// <summary>One fault of a kind on any image, with what the finder has to know.</summary>
     public static Trial OfKind(SmallRandom random, string kind)
     {
         var image = AnyImage(random);
+        if (kind == "wrong-half" && HasEqualHalves(image.Bytes))
+            return OfKind(random, kind);
+
         var draw = new FaultDraw(image.Shape, image.Bytes, random);
         var fault = kind switch
         {
@@ -114,6 +117,8 @@ internal static class Trials
 
     public static Trial Trial(SmallRandom random, TestImage image, ImmutableArray<Fault> faults) =>
         new(new Bench(image.Shape, random.Next()), image.Bytes, faults, FaultExperiments.Trial.OneRead);
+
+    private static bool HasEqualHalves(byte[] image) => image.AsSpan(0, image.Length / 2).SequenceEqual(image.AsSpan(image.Length / 2));
 
     private static Fault Contact(Fault inner) => new("contact") { Lines = inner.Lines, Inner = inner, BadInsertions = [1] };
 

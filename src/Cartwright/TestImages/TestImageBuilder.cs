@@ -23,6 +23,9 @@ public sealed class TestImageBuilder(Board board, BoardSettings chips, WordOrder
     /// <summary>Largest region or chip, in bytes.</summary>
     public const int Largest = 64 << 20;
 
+    // A chip that shares a small region with another.
+    private const int SmallestChip = 1 << 10;
+
     private const byte ErasedValue = 0xFF;
     private const int SmallestBank = 256;
 
@@ -65,6 +68,11 @@ public sealed class TestImageBuilder(Board board, BoardSettings chips, WordOrder
         foreach (var finding in own.ToSorted().Where(static finding => finding.Code != BoardFindings.NoPart.Code))
         {
             log.Add(finding);
+        }
+
+        foreach (var chip in images.Where(static chip => chip.Capacity is < SmallestChip or > Largest || !BitOperations.IsPow2(chip.Capacity)))
+        {
+            log.Add(TestImageFindings.BadSize, Place, $"The chip at {chip.Site.Name} would have {ByteSize.Describe(chip.Capacity)}.", $"a power of two from {ByteSize.Words(SmallestChip)} to {ByteSize.Words(Largest)}");
         }
 
         return log.HasErrors ? null

@@ -90,6 +90,16 @@ public sealed class TestImageKindsTests
     }
 
     [Fact]
+    public void A_chip_that_gets_only_a_remnant_is_refused()
+    {
+        var whole = SingleChip.Of(8);
+        var board = whole with { Sites = [whole.Sites[0] with { Length = 1536 }, whole.Sites[0] with { Name = "U2", Start = 1536 }] };
+        var log = new FindingLog();
+        Assert.Null(TestBench.Make(board, TestImageKinds.Size, log, 2 << 10));
+        Assert.Equal(["The chip at U2 would have 0x000200 (512 bytes)."], log.ToSorted().Select(finding => finding.Message));
+    }
+
+    [Fact]
     public void A_region_without_a_length_is_asked_for()
     {
         var log = new FindingLog();
