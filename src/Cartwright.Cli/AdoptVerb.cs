@@ -104,6 +104,11 @@ internal static class AdoptVerb
             output.WriteLine($"Kept as bytes of the program, as no value gives them: {string.Join(", ", cart.Kept)}");
         }
 
+        if (cart.RomLength is { } length)
+        {
+            output.WriteLine($"No ROM has {ByteSize.Describe(length)}: chip files are filled up, and the file for emulators and readers keeps its length");
+        }
+
         output.WriteLine($"Built again and compared: every byte of the ROM is the same. Written into {folder}");
     }
 }

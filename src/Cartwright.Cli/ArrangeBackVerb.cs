@@ -15,8 +15,8 @@ internal static class ArrangeBackVerb
     public static Verb Create(TextWriter output, TextWriter errors)
     {
         var chips = new Argument<string[]>("chips") { Description = "What each chip holds: SITE=FILE, as U1=even.bin.", Arity = ArgumentArity.OneOrMore };
-        var board = ArrangeVerb.BoardOption();
-        var order = ArrangeVerb.WordOrderOption();
+        var board = BoardInput.BoardOption();
+        var order = BoardInput.WordOrderOption();
         var region = new Option<string?>("--region") { Description = "The region to put together, where the board has several.", HelpName = "name" };
         var size = new Option<string>("--size") { Description = "The region's length: chips may be larger than what they hold.", HelpName = "size", Required = true };
         var target = new Option<string>("--out") { Description = "The file for the region, which must not be there yet.", HelpName = "file", Required = true };
@@ -43,7 +43,7 @@ internal static class ArrangeBackVerb
         });
         verb.SetAction(parsed =>
         {
-            if (!ArrangeVerb.TryFindBoard(parsed.GetRequiredValue(board), errors, out var found))
+            if (!BoardInput.TryFind(parsed.GetRequiredValue(board), errors, out var found))
             {
                 return ExitCode.Refused;
             }
@@ -95,7 +95,7 @@ internal static class ArrangeBackVerb
 
     private static void PutBack(Board board, Site site, string file, byte[] held, WordOrder order, byte[] bytes, FindingLog log)
     {
-        var needed = ChipMerger.ContentOf(site, bytes);
+        var needed = ChipMerger.Needs(site, bytes);
         if (held.Length < needed)
         {
             log.Add(InspectionFindings.ChipsDoNotFit, new SourcePlace(file), $"{file} has {ByteSize.Describe(held.Length)}, and {site.Name} holds {ByteSize.Describe(needed)} of the region.");

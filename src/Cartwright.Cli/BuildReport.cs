@@ -11,6 +11,12 @@ internal static class BuildReport
 {
     public static void WriteText(TextWriter output, CartBuild build, CartOutputResult result, bool dryRun)
     {
+        if (result.WasThere)
+        {
+            output.WriteLine($"{build.Manifest!.Cart.Name}: nothing has changed, and {build.OutputFolder} holds it all");
+            return;
+        }
+
         var cart = build.Cart!;
         var sizes = string.Join(" + ", cart.Rom.Regions.Select(static region => $"{region.Name} {ByteSize.Words(region.Length)}"));
         output.WriteLine($"{build.Manifest!.Cart.Name}: {build.Platform!.Facts.Name}, {cart.Layout.Variant}, {sizes}");
@@ -52,7 +58,8 @@ internal static class BuildReport
         {
             var failed = findings.Any(static finding => finding.Severity == FindingSeverity.Error);
             json.WriteBoolean("built", !failed);
-            json.WriteBoolean("written", !failed && !dryRun);
+            json.WriteBoolean("written", !failed && !dryRun && result is { WasThere: false });
+            json.WriteBoolean("unchanged", !failed && result is { WasThere: true });
             if (result is not null && !failed)
             {
                 json.WriteString("folder", build.OutputFolder);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Cartwright.Headers;
 using Cartwright.Images;
@@ -37,13 +38,8 @@ internal static class ExamineJson
         json.WriteString("order", ManifestWords.Word(image.Found.Claim.Order));
         json.WriteNumber("prefix", image.Parts.Min(static part => part.Start));
         WriteCandidates(json, image);
-        json.WriteStartObject("header");
-        foreach (var entry in image.Cart.Headers.SelectMany(static header => header.Entries).DistinctBy(static entry => entry.Field.Name))
-        {
-            WriteField(json, entry);
-        }
-
-        json.WriteEndObject();
+        WriteFields(json, "header", image.Cart.Headers);
+        WriteFields(json, "vectors", image.Vectors);
         WriteChecksums(json, image);
         WriteRegions(json, image);
         var digest = FileDigest.Of(image.Bytes.Span);
@@ -68,6 +64,17 @@ internal static class ExamineJson
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WriteFields(Utf8JsonWriter json, string name, ImmutableArray<HeaderImage> headers)
+    {
+        json.WriteStartObject(name);
+        foreach (var entry in headers.SelectMany(static header => header.Entries).DistinctBy(static entry => entry.Field.Name))
+        {
+            WriteField(json, entry);
+        }
+
+        json.WriteEndObject();
     }
 
     private static void WriteField(Utf8JsonWriter json, HeaderEntry entry)

@@ -52,7 +52,7 @@ internal static class ExamineReport
 
     private static void WriteHeader(TextWriter output, OpenedImage image)
     {
-        foreach (var header in image.Cart.Headers)
+        foreach (var header in image.Cart.Headers.AddRange(image.Vectors))
         {
             output.WriteLine(char.ToUpperInvariant(header.Table.Title[0]) + header.Table.Title[1..]);
             Columns.Write(output, "  ",
@@ -75,7 +75,8 @@ internal static class ExamineReport
         Columns.Write(output, "  ", [.. banks.Select(static bank => new[] { Number.Hex(bank.Number, 2), Number.Hex(bank.Offset, 6), Percent(bank) })]);
     }
 
-    private static string Percent(BankUse bank) => string.Create(CultureInfo.InvariantCulture, $"{100L * bank.Used / bank.Length,3} %");
+    private static string Percent(BankUse bank) =>
+        bank.Used > 0 && 100L * bank.Used < bank.Length ? " < 1 %" : string.Create(CultureInfo.InvariantCulture, $"{100L * bank.Used / bank.Length,3} %");
 
     private static string Short(string text) => text.Length <= 48 ? text : text[..45] + "...";
 }

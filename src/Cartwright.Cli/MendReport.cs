@@ -10,15 +10,17 @@ namespace Cartwright.Cli;
 /// <summary>Tells what mending changed.</summary>
 internal static class MendReport
 {
-    public static int Write(OpenedImage? image, MendedImage? mended, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
+    public static int Write(FittedImage? image, MendedImage? mended, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
     {
         var findings = log.ToSorted();
         if (json)
         {
             Json.Write(output, writer =>
             {
-                writer.WriteString("platform", image?.Found.Platform.Facts.Id);
+                writer.WriteString("platform", image?.Image.Found.Platform.Facts.Id);
                 writer.WriteString("written", written);
+                writer.WriteNumber("stripped", image?.Stripped ?? 0);
+                writer.WriteNumber("added", image?.Added ?? 0);
                 WriteChanges(writer, "changes", mended?.Changes ?? []);
                 Json.WriteFindings(writer, findings);
             });
@@ -54,14 +56,29 @@ internal static class MendReport
 
     public static void WriteRows(TextWriter output, ImmutableArray<HeaderChange> changes) => Columns.Write(output, "  ", [.. changes.Select(Row)]);
 
-    private static void WriteText(TextWriter output, OpenedImage image, MendedImage mended, string? written)
+    private static void WriteText(TextWriter output, FittedImage fitted, MendedImage mended, string? written)
     {
+        var image = fitted.Image;
         output.WriteLine($"{image.File}: {image.Found.Platform.Facts.Name}, {image.Cart.Layout.Variant}");
+        WriteLengths(output, fitted);
         WriteRows(output, mended.Changes);
         output.WriteLine(written is not null ? $"Written to {written}"
-            : mended.IsChanged ? "Nothing was written: only checked."
+            : mended.IsChanged || fitted.IsChanged ? "Nothing was written: only checked."
             : mended.Changes.IsEmpty ? "Nothing is wrong that could be put right."
-            : "Nothing was changed; name a checksum with --also to put it right all the same.");
+            : "Nothing was changed; name a checksum or field with --also to put it right all the same.");
+    }
+
+    private static void WriteLengths(TextWriter output, FittedImage fitted)
+    {
+        if (fitted.Stripped > 0)
+        {
+            output.WriteLine($"  {ByteSize.Describe(fitted.Stripped)} taken off the front");
+        }
+
+        if (fitted.Added > 0)
+        {
+            output.WriteLine($"  filled up by {ByteSize.Describe(fitted.Added)} to {ByteSize.Words(fitted.Image.Bytes.Length)}");
+        }
     }
 
     private static string[] Row(HeaderChange change) =>

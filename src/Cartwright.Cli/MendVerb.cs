@@ -3,6 +3,7 @@ using System.CommandLine;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Inspection;
+using Cartwright.Platforms;
 
 namespace Cartwright.Cli;
 
@@ -16,16 +17,19 @@ internal static class MendVerb
         var target = new Option<string?>("--out") { Description = "Writes the mended image to this file, which must not be there yet; without it, beside the image with `.mended` in its name.", HelpName = "file" };
         var inPlace = new Option<bool>("--in-place") { Description = "Writes over the image, and keeps it as it was beside itself with `.before` at the end of its name." };
         var check = new Option<bool>("--check") { Description = "Only says what would be changed: exit code 1 if anything would." };
-        var also = new Option<string[]>("--also") { Description = "Puts this checksum right too, although another known rule explains what it holds.", HelpName = "name" };
+        var also = new Option<string[]>("--also") { Description = "Puts this checksum or field right too, although what it holds may be meant.", HelpName = "name" };
+        var strip = new Option<bool>("--strip") { Description = "Takes off bytes in front that are not part of the image, such as a copier's prefix or a load address." };
+        var fillUp = new Option<bool>("--fill-up") { Description = "Lengthens an image that has no legal size to the next one, with the platform's fill." };
         var json = Verb.JsonOption();
         var verb = new Verb(
             "mend",
             "Puts right the size codes, fixed marks and checksums of an existing image.",
             "cartwright mend game.gb",
             "cartwright mend --in-place game.sfc",
-            "cartwright mend --check game.md --also checksum")
+            "cartwright mend --check game.md --also checksum",
+            "cartwright mend --strip --fill-up game.vec")
         {
-            file, platform, target, inPlace, check, also, json,
+            file, platform, target, inPlace, check, also, strip, fillUp, json,
         };
         verb.Validators.Add(result =>
         {
@@ -43,25 +47,39 @@ internal static class MendVerb
 
             var log = new FindingLog();
             var name = parsed.GetRequiredValue(file);
-            if (ImageInput.Open(name, named, log) is not { } image || !KnowsChecksums(image, parsed.GetValue(also) ?? [], log))
+            var fitter = new ImageFitter(new ImageOpener(PlatformCatalog.BuiltIn), parsed.GetValue(strip), parsed.GetValue(fillUp));
+            var names = parsed.GetValue(also) ?? [];
+            if (ImageInput.Open(name, named, log) is not { } image || !CanMend(image, log) || !KnowsNames(image, names, log) || fitter.Fit(image, log) is not { } fitted)
             {
                 return MendReport.Write(null, null, null, log, parsed.GetValue(json), output, errors);
             }
 
-            var mended = ImageMender.Mend(image, (parsed.GetValue(also) ?? []).ToHashSet(StringComparer.OrdinalIgnoreCase));
-            var written = mended.IsChanged && !parsed.GetValue(check) ? Write(image, mended, parsed.GetValue(target), parsed.GetValue(inPlace), log) : null;
-            var code = MendReport.Write(image, mended, written, log, parsed.GetValue(json), output, errors);
-            return code == ExitCode.Done && parsed.GetValue(check) && mended.IsChanged ? ExitCode.Found : code;
+            var mended = ImageMender.Mend(fitted.Image, names.ToHashSet(StringComparer.OrdinalIgnoreCase));
+            var changed = mended.IsChanged || fitted.IsChanged;
+            var written = changed && !parsed.GetValue(check) ? Write(image, mended, parsed.GetValue(target), parsed.GetValue(inPlace), log) : null;
+            var code = MendReport.Write(fitted, mended, written, log, parsed.GetValue(json), output, errors);
+            return code == ExitCode.Done && parsed.GetValue(check) && changed ? ExitCode.Found : code;
         });
         return verb;
     }
 
-    private static bool KnowsChecksums(OpenedImage image, string[] names, FindingLog log)
+    private static bool CanMend(OpenedImage image, FindingLog log)
     {
-        var known = image.Cart.Headers.SelectMany(static header => header.Checksums).Select(static entry => entry.Row.Name).ToList();
+        foreach (var header in image.Cart.Headers.Where(header => header.Table.IsOther?.Invoke(image.Raw(header)) == true))
+        {
+            log.Add(InspectionFindings.NoHeader, SourcePlace.At(image.File, header.Entries[0].Offset), $"The {header.Table.Title} is not there: its bytes hold something else.");
+        }
+
+        return !log.HasErrors;
+    }
+
+    private static bool KnowsNames(OpenedImage image, string[] names, FindingLog log)
+    {
+        var known = image.Cart.Headers.SelectMany(static header => header.Checksums.Select(static entry => entry.Row.Name)
+            .Concat(header.Entries.Where(static entry => entry.Field.Repair is { OnlyNamed: true }).Select(static entry => entry.Field.Name))).ToList();
         foreach (var name in names.Where(name => !known.Contains(name, StringComparer.OrdinalIgnoreCase)))
         {
-            log.Add(InspectionFindings.NoSuchChecksum, new SourcePlace("--also"), $"The image has no checksum `{name}`.", known.Count == 0 ? null : $"one of {string.Join(", ", known)}", NearestName.Question(name, known));
+            log.Add(InspectionFindings.NoSuchChecksum, new SourcePlace("--also"), $"The image has no checksum or field `{name}` that is put right on request.", known.Count == 0 ? null : $"one of {string.Join(", ", known)}", NearestName.Question(name, known));
         }
 
         return !log.HasErrors;

@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using System.Text.Json;
+using Cartwright.Boards;
 using Cartwright.Findings;
+using Cartwright.Images;
 using Cartwright.Inspection;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
@@ -17,34 +21,44 @@ internal static class PatchVerb
         var target = new Option<string?>("--out") { Description = "Writes the result to this file, which must not be there yet; without it, beside the image with `.patched` in its name.", HelpName = "file" };
         var platform = ImageInput.PlatformOption();
         var noMend = new Option<bool>("--no-mend") { Description = "Leaves size codes and checksums as the patch leaves them." };
+        var board = BoardInput.OptionalBoardOption();
+        var chips = BoardInput.ChipOption();
         var json = Verb.JsonOption();
         var verb = new Verb(
             "patch",
             "Applies a patch to an image and puts size codes and checksums right; `patch make` makes one.",
             "cartwright patch game.gb spring.bps",
             "cartwright patch game.sfc fix.ips --out game-fixed.sfc",
+            "cartwright patch game.md fix.ips --board md-double-8bit --chip U1=SST39SF020A --chip U2=SST39SF020A",
             "cartwright patch make game.gb game-new.gb --out spring.bps")
         {
-            image, patch, target, platform, noMend, json, PatchMakeVerb.Create(output, errors),
+            image, patch, target, platform, noMend, board, chips, json, PatchMakeVerb.Create(output, errors),
         };
         verb.SetAction(parsed =>
         {
-            if (!ImageInput.TryFind(parsed.GetValue(platform), errors, out var named))
+            Board? onto = null;
+            if (!ImageInput.TryFind(parsed.GetValue(platform), errors, out var named) || (parsed.GetValue(board) is { } id && !BoardInput.TryFind(id, errors, out onto)))
             {
                 return ExitCode.Refused;
             }
 
             var log = new FindingLog();
             var patcher = new ImagePatcher(new ImageOpener(PlatformCatalog.BuiltIn), named, !parsed.GetValue(noMend));
+            var parts = BoardInput.Parts(parsed.GetValue(chips), log);
             var (file, name) = (parsed.GetRequiredValue(image), parsed.GetRequiredValue(patch));
-            var result = ImageInput.Read(file, log) is { } bytes && ImageInput.Read(name, log) is { } changes ? patcher.Apply((file, bytes), (name, changes), log) : null;
-            var written = result is null ? null : NewFile.Write(NewFile.Beside(Path.GetFullPath(file), parsed.GetValue(target), "patched"), result.Bytes, log);
-            return Report(file, result, written, log, parsed.GetValue(json), output, errors);
+            var result = ImageInput.Read(file, log) is { } bytes && ImageInput.Read(name, log) is { } held ? patcher.Apply((file, bytes), (name, held), log) : null;
+            var changes = result is not null && onto is not null ? Chips(file, result, new ChipCutter(onto, parts, WordOrder.Bus), log) : [];
+            var written = result is null || log.HasErrors ? null : NewFile.Write(NewFile.Beside(Path.GetFullPath(file), parsed.GetValue(target), "patched"), result.Bytes, log);
+            return Report(file, result, changes, written, log, parsed.GetValue(json), output, errors);
         });
         return verb;
     }
 
-    private static int Report(string file, PatchedImage? result, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
+    // The chips of the image as it was have been told of before, or are none of the patch's affair.
+    private static ImmutableArray<ChipChange> Chips(string file, PatchedImage result, ChipCutter cutter, FindingLog log) =>
+        result is { Before: { } before, Image: { } after } ? ChipChange.Between(cutter.Cut(before.Cart.Rom, file, new FindingLog()), cutter.Cut(after.Cart.Rom, file, log)) : [];
+
+    private static int Report(string file, PatchedImage? result, ImmutableArray<ChipChange> chips, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
     {
         var findings = log.ToSorted();
         if (json)
@@ -67,6 +81,7 @@ internal static class PatchVerb
                 }
 
                 writer.WriteEndArray();
+                WriteChips(writer, chips);
                 Json.WriteFindings(writer, findings);
             });
         }
@@ -75,14 +90,14 @@ internal static class PatchVerb
             ImageInput.WriteFindings(errors, findings);
             if (result is not null && written is not null)
             {
-                WriteText(output, file, result, written);
+                WriteText(output, file, result, chips, written);
             }
         }
 
         return log.HasErrors ? ExitCode.Refused : ExitCode.Done;
     }
 
-    private static void WriteText(TextWriter output, string file, PatchedImage result, string written)
+    private static void WriteText(TextWriter output, string file, PatchedImage result, ImmutableArray<ChipChange> chips, string written)
     {
         output.WriteLine(result.Image is { } image ? $"{file}: {image.Found.Platform.Facts.Name}, {image.Cart.Layout.Variant}" : $"{file}: no clear platform");
         if (!result.Banks.IsEmpty)
@@ -94,6 +109,12 @@ internal static class PatchVerb
             })]);
         }
 
+        if (!chips.IsEmpty)
+        {
+            output.WriteLine("Chips to write again");
+            Columns.Write(output, "  ", [.. chips.Select(static change => new[] { change.Chip.Site.Name, change.Chip.PartName ?? "", string.Create(CultureInfo.InvariantCulture, $"{change.Changed} of {change.Chip.Capacity} bytes") })]);
+        }
+
         if (!result.Mended.IsEmpty)
         {
             output.WriteLine("Put right");
@@ -101,5 +122,21 @@ internal static class PatchVerb
         }
 
         output.WriteLine($"Written to {written}");
+    }
+
+    private static void WriteChips(Utf8JsonWriter json, ImmutableArray<ChipChange> chips)
+    {
+        json.WriteStartArray("chips");
+        foreach (var change in chips)
+        {
+            json.WriteStartObject();
+            json.WriteString("site", change.Chip.Site.Name);
+            json.WriteString("part", change.Chip.PartName);
+            json.WriteNumber("capacity", change.Chip.Capacity);
+            json.WriteNumber("changed", change.Changed);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 }

@@ -26,7 +26,7 @@ internal static class PatternFill
 
         var stem = name ?? Path.GetFileNameWithoutExtension(file) + Word;
         return request.Board is { } board
-            ? ArrangeVerb.TryFindBoard(board, errors, out var found) && request.Builder(found, log).Lay(filled.Rom ?? Plain(filled, found.Sites[0].Region), request.Settings, filled.Filled) is { } laid
+            ? BoardInput.TryFind(board, errors, out var found) && request.Builder(found, log).Lay(filled.Rom ?? Plain(filled, found.Sites[0].Region), request.Settings, filled.Filled) is { } laid
                 ? new PatternFiles(laid, TestImageFiles.Plan(laid, stem))
                 : null
             : Whole(request, filled, stem, Path.GetExtension(file));

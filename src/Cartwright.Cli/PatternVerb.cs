@@ -20,7 +20,7 @@ internal static class PatternVerb
         var part = new Option<string?>("--part") { Description = "The part at every site, or the single chip.", HelpName = "name" };
         var sizes = PatternOptions.Sizes();
         var width = PatternOptions.Width();
-        var order = ArrangeVerb.WordOrderOption();
+        var order = BoardInput.WordOrderOption();
         var seed = PatternOptions.Number("--seed", "Another number makes other images of the kinds with chance bits.", uint.MaxValue);
         var bank = PatternOptions.Size("--bank-size", "Bytes of a bank, for `banks` and `conflict`; without it 16KiB.");
         var value = PatternOptions.Number("--value", "For `fill`: the value of unused bytes; without it 0xFF.", byte.MaxValue);
@@ -96,7 +96,7 @@ internal static class PatternVerb
     {
         if (request.Board is { } id)
         {
-            return ArrangeVerb.TryFindBoard(id, errors, out var board) ? (board, null) : null;
+            return BoardInput.TryFind(id, errors, out var board) ? (board, null) : null;
         }
 
         if (request.Part is { } name)

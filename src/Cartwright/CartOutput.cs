@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
+using Cartwright.Roms;
 
 namespace Cartwright;
 
@@ -15,7 +16,7 @@ public static class CartOutput
     {
         var manifest = build.Manifest!;
         var name = manifest.Cart.Name.Text;
-        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart!)}", OutputKind.Rom, ImageFormat.Raw, build.Platform.Exchange(build.Cart!));
+        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart!)}", OutputKind.Rom, ImageFormat.Raw, Exchange(build, log));
         var chips = build.Chips.SelectMany(chip => manifest.Images.Formats.Select(format =>
             new OutputFile($"{name}.{chip.Site.Name}.{Ending(format)}", OutputKind.Chip, format, [chip.Bytes]) { Chip = chip }));
         ImmutableArray<OutputFile> files = [rom, .. chips];
@@ -23,10 +24,41 @@ public static class CartOutput
         return files;
     }
 
+    private static ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartBuild build, FindingLog log)
+    {
+        var parts = build.Platform!.Exchange(build.Cart!);
+        if (build.Manifest!.Images is not { RomLength: { } length, RomLengthPlace: var place })
+        {
+            return parts;
+        }
+
+        var rule = build.Cart!.Layout.Regions[0];
+        var fill = build.Cart.Rom[rule.Name]!.Fill;
+        if (parts is not [var only])
+        {
+            log.Add(OutputFindings.CutTooShort, place, "The exchange file has a container or several regions, and is never cut.");
+            return parts;
+        }
+
+        if (length <= 0 || length > only.Length)
+        {
+            log.Add(OutputFindings.CutTooShort, place, $"The ROM has {ByteSize.Describe(only.Length)}, and {ByteSize.Describe(length)} are asked for.");
+            return parts;
+        }
+
+        var (kept, cut) = rule.Align == RegionAlign.End ? (only[^(int)length..], only[..^(int)length]) : (only[..(int)length], only[(int)length..]);
+        if (cut.Span.ContainsAnyExcept(fill))
+        {
+            log.Add(OutputFindings.CutTooShort, place, $"Of the {ByteSize.Describe(cut.Length)} that would be missing, some are not the fill {Number.Hex(fill, 2)}.");
+        }
+
+        return [kept];
+    }
+
     /// <summary>Writes the files and the record of a build that has no errors.</summary>
     /// <param name="build">The build.</param>
     /// <param name="dryRun">True to do everything but touch the disk.</param>
-    /// <returns>The files with their digests, the record last, and whatever went wrong; with an error nothing was written.</returns>
+    /// <returns>The files with their digests, the record last, and whatever went wrong; with an error, or where all of them are there already, nothing was written.</returns>
     /// <exception cref="ArgumentException">The build has errors.</exception>
     public static CartOutputResult Write(CartBuild build, bool dryRun = false)
     {
@@ -39,12 +71,13 @@ public static class CartOutput
         var files = WithDigests(build.Files);
         var record = new OutputFile(build.Manifest!.Cart.Name.Text + ".record.json", OutputKind.Record, ImageFormat.Raw, [BuildRecord.Write(build, files)]);
         ImmutableArray<WrittenFile> all = [.. files, new WrittenFile(record, FileDigest.Of(record.Parts[0].Span))];
-        if (!dryRun)
+        var wasThere = all.AsEnumerable().Reverse().All(written => written.IsIn(build.OutputFolder));
+        if (!dryRun && !wasThere)
         {
             OutputFiles.Write(build.OutputFolder, [.. all.Select(static written => written.File)], build.OutputPlace, log);
         }
 
-        return new CartOutputResult(all, log.ToSorted());
+        return new CartOutputResult(all, log.ToSorted()) { WasThere = wasThere };
     }
 
     // Files that share their bytes share their digest: it is the slowest thing a build computes.

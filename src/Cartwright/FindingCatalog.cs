@@ -8,6 +8,7 @@ using Cartwright.Inspection;
 using Cartwright.Manifests;
 using Cartwright.Patching;
 using Cartwright.Platforms;
+using Cartwright.Production;
 using Cartwright.Programs;
 using Cartwright.Roms;
 using Cartwright.TestImages;
@@ -26,6 +27,7 @@ public static class FindingCatalog
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
         new("Output", OutputFindings.All),
+        new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
         new("Test images", TestImageFindings.All),

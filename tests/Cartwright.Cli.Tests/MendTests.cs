@@ -39,6 +39,17 @@ public sealed class MendTests : IDisposable
     public void A_checksum_the_image_does_not_have_is_refused() =>
         Assert.Contains("CW8011", CommandRun.Here("mend", Image(), "--also", "sum").Errors, StringComparison.Ordinal);
 
+    [Fact]
+    public void Nothing_is_written_over_code_in_the_header_s_place()
+    {
+        var image = Path.Combine(_folder.Path, "code.sms");
+        File.WriteAllBytes(image, [.. Enumerable.Repeat((byte)0xC9, 0x8000)]);
+        var result = CommandRun.Here("mend", "--in-place", image, "--platform", "sms");
+        Assert.Equal(ExitCode.Refused, result.ExitCode);
+        Assert.Contains("CW8023", result.Errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(image + ".before"));
+    }
+
     [Theory]
     [InlineData("mend")]
     [InlineData("examine")]

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 
 namespace Cartwright.Findings;
 
@@ -18,32 +17,24 @@ public static class FindingText
     /// <summary>One line in the canonical form that editors and build servers read: <c>cart.json(12,15): error CW1203: …</c></summary>
     /// <remarks>Source: MSBuild and Visual Studio format for diagnostic messages.</remarks>
     /// <param name="finding">The finding.</param>
-    public static string Line(Finding finding)
-    {
-        var line = new StringBuilder(Origin(finding.Place)).Append(": ").Append(Word(finding.Severity)).Append(' ').Append(finding.Code).Append(": ").Append(finding.Message);
-        if (finding.Expected is { Length: > 0 } expected)
-        {
-            line.Append(" Expected: ").Append(expected).Append('.');
-        }
+    public static string Line(Finding finding) => $"{Origin(finding.Place)}: {Word(finding.Severity)} {finding.Code}: {Words(finding)}".AsOneLine();
 
-        if (finding.Severity != FindingSeverity.Note)
-        {
-            line.Append(' ').Append(Advice(finding));
-        }
-
-        return OneLine(line);
-    }
+    /// <summary>The finding in words: what is wrong, what was expected, what to do.</summary>
+    /// <param name="finding">The finding.</param>
+    public static string Words(Finding finding) =>
+        finding.Message
+        + (finding.Expected is { Length: > 0 } expected ? $" Expected: {expected}." : "")
+        + (finding.Severity != FindingSeverity.Note ? " " + Advice(finding) : "");
 
     // Whatever a file name or a value holds, a finding is one line and moves no cursor.
-    private static string OneLine(StringBuilder line)
-    {
-        for (var i = 0; i < line.Length; i++)
+    private static string AsOneLine(this string line) =>
+        string.Create(line.Length, line, static (letters, line) =>
         {
-            line[i] = line[i] is '\r' or '\n' or '\t' ? ' ' : char.IsControl(line[i]) ? '\uFFFD' : line[i];
-        }
-
-        return line.ToString();
-    }
+            for (var i = 0; i < letters.Length; i++)
+            {
+                letters[i] = line[i] is '\r' or '\n' or '\t' ? ' ' : char.IsControl(line[i]) ? '\uFFFD' : line[i];
+            }
+        });
 
     // "Nothing, if it is meant" stands under a heading in the documents; in a line it needs its verb.
     private static string Advice(Finding finding) =>

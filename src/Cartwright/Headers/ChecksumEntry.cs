@@ -9,4 +9,15 @@ public sealed record ChecksumEntry(ChecksumRow Row, int Offset, ulong Stored, ul
 {
     /// <summary>True when the two are equal.</summary>
     public bool Right => Stored == Computed;
+
+    /// <summary>True when nothing or placeholder letters stand where a checksum of two bytes or more belongs.</summary>
+    public bool IsUnset
+    {
+        get
+        {
+            Span<byte> bytes = stackalloc byte[Row.Length];
+            Row.Placement.Write(bytes, Stored);
+            return bytes.Length > 1 && !Right && (!bytes.ContainsAnyExcept((byte)0) || !bytes.ContainsAnyExcept((byte)0xFF) || !bytes.ContainsAnyExceptInRange((byte)'A', (byte)'Z'));
+        }
+    }
 }

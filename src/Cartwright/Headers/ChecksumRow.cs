@@ -16,6 +16,9 @@ public sealed record ChecksumRow(string Name, int Offset, int Length, ByteOrder 
     /// <summary>True when the console itself refuses a wrong value.</summary>
     public bool Enforced { get; init; }
 
+    /// <summary>True when neither the console nor loaders look at it: a wrong value is worth a note.</summary>
+    public bool Unread { get; init; }
+
     /// <summary>The checksums this one covers, which must be stored before it is computed.</summary>
     public ImmutableArray<string> Covers { get; init; } = [];
 

@@ -21,6 +21,9 @@ public sealed record HeaderField(string Name, int Offset, int Length, FieldCodec
     /// <summary>True when only the image's own bytes decide what is right, so that a wrong value of an existing image may be put right unasked: a size code, a fixed mark. Nothing an author may mean.</summary>
     public bool Mended { get; init; }
 
+    /// <summary>A known wrong value of existing images, and what belongs there; null for none.</summary>
+    public FieldRepair? Repair { get; init; }
+
     /// <summary>The key of the manifest's <c>cart</c> that gives the value; null for other fields.</summary>
     public CartKey? FromCart { get; init; }
 

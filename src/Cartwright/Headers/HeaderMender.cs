@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Cartwright.Headers;
 
 /// <summary>Puts right what an existing image says of itself: size codes and fixed marks first, then checksums, from the same rows that write and read them.</summary>
-/// <param name="also">Names of checksums that are put right even where another known rule explains the value.</param>
+/// <param name="also">Names of checksums and fields that are put right even where the value may be meant.</param>
 public sealed class HeaderMender(IReadOnlySet<string> also)
 {
     /// <summary>Mends one header in place.</summary>
@@ -21,6 +21,35 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
         }
 
         var header = region.Slice(start, table.Length);
+        if (table.IsOther?.Invoke(header) == true)
+        {
+            return [];
+        }
+
+        var changes = ImmutableArray.CreateBuilder<HeaderChange>();
+        changes.AddRange(MendFields(table, start, header, fill, context));
+        foreach (var row in table.Checksums)
+        {
+            if (table.Region is not null || row.Over is not null)
+            {
+                if (MendChecksum(row, start, region, row.Over is { } over ? context.RegionBytes(over).Span : region) is { } change)
+                {
+                    changes.Add(change);
+                }
+            }
+        }
+
+        return changes.ToImmutable();
+    }
+
+    /// <summary>Mends the fields of one header in place, and no checksum.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="start">Offset of the header in its region or container.</param>
+    /// <param name="header">The header's bytes; changed.</param>
+    /// <param name="fill">The region's fill value.</param>
+    /// <param name="context">What is known of the image; receives each field.</param>
+    public ImmutableArray<HeaderChange> MendFields(HeaderTable table, int start, Span<byte> header, byte fill, HeaderContext context)
+    {
         context.Hold(header.ToArray());
         var changes = ImmutableArray.CreateBuilder<HeaderChange>();
         foreach (var field in table.Fields)
@@ -28,46 +57,43 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
             if (field.When?.Invoke(context) != false)
             {
                 var bytes = header.Slice(field.Offset, field.Length);
-                Keep(MendField(field, start, bytes, fill, context));
+                if (MendField(field, start, bytes, fill, context) is { } change)
+                {
+                    changes.Add(change);
+                }
+
                 context.Set(field.Name, field.Codec.Read(bytes));
             }
         }
 
-        foreach (var row in table.Checksums)
-        {
-            if (table.Region is not null || row.Over is not null)
-            {
-                Keep(MendChecksum(row, start, region, row.Over is { } over ? context.RegionBytes(over).Span : region));
-            }
-        }
-
         return changes.ToImmutable();
-
-        void Keep(HeaderChange? change)
-        {
-            if (change is not null)
-            {
-                changes.Add(change);
-            }
-        }
     }
 
-    private static HeaderChange? MendField(HeaderField field, int start, Span<byte> bytes, byte fill, HeaderContext context)
+    private HeaderChange? MendField(HeaderField field, int start, Span<byte> bytes, byte fill, HeaderContext context)
     {
+        var known = field.Repair?.Right(bytes, context);
         var after = bytes.ToArray();
-        if (!field.Mended || Right(field, bytes, fill, context) is not { } text || field.Codec.Write(text, after) is not null || bytes.SequenceEqual(after))
+        if ((known ?? Right(field, bytes, fill, context)) is not { } text || field.Codec.Write(text, after) is not null || bytes.SequenceEqual(after))
         {
             return null;
         }
 
-        var change = new HeaderChange(field.Name, start + field.Offset, [.. bytes], [.. after], field.Codec.Read(bytes), field.Codec.Read(after));
-        after.CopyTo(bytes);
+        var change = new HeaderChange(field.Name, start + field.Offset, [.. bytes], [.. after], field.Codec.Read(bytes), field.Codec.Read(after))
+        {
+            Left = known is not null && field.Repair is { OnlyNamed: true } repair && !also.Contains(field.Name) ? repair.Seen : null,
+        };
+        if (change.Left is null)
+        {
+            after.CopyTo(bytes);
+        }
+
         return change;
     }
 
     // What does not follow from the bytes is written only where nothing stands: other text may be somebody's own.
     private static string? Right(HeaderField field, ReadOnlySpan<byte> bytes, byte fill, HeaderContext context) =>
-        field.WorkOut?.Invoke(context) ?? (field.Codec.IsBlank(bytes, fill) ? field.DefaultFrom?.Invoke(context) ?? field.Default : null);
+        !field.Mended ? null
+        : field.WorkOut?.Invoke(context) ?? (field.Codec.IsBlank(bytes, fill) ? field.DefaultFrom?.Invoke(context) ?? field.Default : null);
 
     private HeaderChange? MendChecksum(ChecksumRow row, int start, Span<byte> region, ReadOnlySpan<byte> summed)
     {

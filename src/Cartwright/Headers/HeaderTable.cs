@@ -12,4 +12,7 @@ public sealed record HeaderTable(string Title, string? Region, HeaderAnchor Anch
 {
     /// <summary>The checksums, each after those it covers.</summary>
     public ImmutableArray<ChecksumRow> Checksums { get; init; } = [];
+
+    /// <summary>Whether something else stands where the header belongs, so that an existing image must not be mended there; null where that never shows.</summary>
+    public HeaderTest? IsOther { get; init; }
 }

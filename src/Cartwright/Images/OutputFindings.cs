@@ -30,6 +30,10 @@ public static class OutputFindings
     public static readonly FindingRule Recovered = new("CW6006", FindingSeverity.Warning, "Earlier output restored",
         "A build was stopped while it put its files in place; the files of the build before it were put back.", "Nothing; this build goes on from there.");
 
+    /// <summary>The exchange file is to end where the ROM still has something.</summary>
+    public static readonly FindingRule CutTooShort = new("CW6007", FindingSeverity.Error, "Exchange file would lose bytes",
+        "Only fill may be missing from it, and only where the ROM is all there is in the file.", "Take `romLength` out, or make it longer.");
+
     /// <summary>All rows, in order of code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [NotWritable, WriteFailed, Busy, WouldReplaceInput, SameName, Recovered];
+    public static ImmutableArray<FindingRule> All { get; } = [NotWritable, WriteFailed, Busy, WouldReplaceInput, SameName, Recovered, CutTooShort];
 }

@@ -74,6 +74,16 @@ internal sealed class OutputStage(string folder)
             PutBack();
             throw;
         }
+
+        Settle();
+    }
+
+    // From here the new output counts, and the stage takes the next.
+    private void Settle()
+    {
+        Remove(Done);
+        File.Delete(Fresh);
+        _names.Clear();
     }
 
     /// <summary>Removes everything but files that are still to be put back.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Cartwright.Manifests;
 
 namespace Cartwright.Inspection;
 
@@ -29,6 +30,7 @@ public static class AdoptedManifest
             json.WriteEndObject();
             WritePrograms(json, cart);
             WriteHeader(json, cart);
+            WriteImages(json, cart);
             json.WriteEndObject();
         }
 
@@ -54,7 +56,7 @@ public static class AdoptedManifest
         foreach (var (region, bytes) in cart.Programs)
         {
             json.WriteStartObject(region);
-            json.WriteString("size", bytes.Length.ToString(CultureInfo.InvariantCulture));
+            json.WriteString("size", cart.RomLength is null ? bytes.Length.ToString(CultureInfo.InvariantCulture) : ManifestKeys.Fit);
             json.WriteEndObject();
         }
 
@@ -81,5 +83,15 @@ public static class AdoptedManifest
         }
 
         json.WriteEndObject();
+    }
+
+    private static void WriteImages(Utf8JsonWriter json, AdoptedCart cart)
+    {
+        if (cart.RomLength is { } length)
+        {
+            json.WriteStartObject("images");
+            json.WriteString("romLength", length.ToString(CultureInfo.InvariantCulture));
+            json.WriteEndObject();
+        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Cartwright.Ordering;
 using Cartwright.Roms;
 
 namespace Cartwright.Inspection;
@@ -19,7 +20,8 @@ public sealed record BankChange(string Region, BankUse Bank, int Changed)
     {
         foreach (var bank in BankUse.Of(after.Bytes.Span, bankSize))
         {
-            var changed = Count(Part(before, bank), after.Bytes.Span.Slice(bank.Offset, bank.Length));
+            var earlier = Part(before, bank);
+            var changed = bank.Length - earlier.Length + Differences.Count(earlier, after.Bytes.Span.Slice(bank.Offset, earlier.Length));
             if (changed > 0)
             {
                 yield return new BankChange(after.Name, bank, changed);
@@ -29,16 +31,4 @@ public sealed record BankChange(string Region, BankUse Bank, int Changed)
 
     private static ReadOnlySpan<byte> Part(RegionImage? region, BankUse bank) =>
         region is null || bank.Offset >= region.Length ? [] : region.Bytes.Span[bank.Offset..Math.Min(bank.Offset + bank.Length, region.Length)];
-
-    private static int Count(ReadOnlySpan<byte> before, ReadOnlySpan<byte> after)
-    {
-        var changed = after.Length - before.Length;
-        for (var at = 0; at < before.Length; at++)
-        {
-            at += before[at..].CommonPrefixLength(after[at..before.Length]);
-            changed += at < before.Length ? 1 : 0;
-        }
-
-        return changed;
-    }
 }

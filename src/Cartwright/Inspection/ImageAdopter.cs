@@ -30,12 +30,14 @@ public sealed class ImageAdopter(OpenedImage image)
             before = _kept.Count;
             trial = new FindingLog();
             var programs = Programs();
-            if (Try(programs, All(), trial) is { } cart && !trial.HasErrors && image.IsSameAs(cart))
+            var cart = Try(programs, All(), trial);
+            if (cart is not null && !trial.HasErrors && image.IsSameAs(cart))
             {
-                return new AdoptedCart(programs, Needed(programs), [.. _kept]);
+                return new AdoptedCart(programs, Needed(programs), [.. _kept]) { RomLength = image.IsShort ? image.Cart.Rom.Regions[0].Length : null };
             }
 
             KeepWhatFailed(trial);
+            KeepWhatDiffers(cart);
         }
 
         foreach (var finding in trial.ToSorted().Where(static finding => finding.Severity == FindingSeverity.Error))
@@ -96,11 +98,18 @@ public sealed class ImageAdopter(OpenedImage image)
         var settings = new HeaderSettings(values, new HeaderKeep(null, [.. _kept.Select(static name => new ManifestValue(name, Key(name)))]));
         var request = new RomRequest([.. programs.Select(program => new PlacedSegment(program.Key, 0, program.Value, image.File, SourcePlace.None))], settings)
         {
-            Regions = image.Cart.Rom.Regions.ToImmutableSortedDictionary(static region => region.Name, static region => new RegionSettings(region.Name, SourcePlace.None, region.Length, SourcePlace.None, null), StringComparer.OrdinalIgnoreCase),
+            Regions = image.Cart.Rom.Regions.ToImmutableSortedDictionary(static region => region.Name, region => new RegionSettings(region.Name, SourcePlace.None, image.IsShort ? null : region.Length, SourcePlace.None, null), StringComparer.OrdinalIgnoreCase),
         };
         var layout = platform.Layout(settings);
         RomAssembler.CheckSettings(platform, layout, request, log);
         return log.HasErrors ? null : RomAssembler.Assemble(platform, layout, request, log);
+    }
+
+    // A checksum over fill that the image does not have.
+    private void KeepWhatDiffers(CartView? cart)
+    {
+        var stored = image.Cart.Headers.SelectMany(static header => header.Checksums).ToDictionary(static entry => entry.Row.Name, static entry => entry.Stored, StringComparer.Ordinal);
+        _kept.UnionWith(cart?.Headers.SelectMany(static header => header.Checksums).Where(entry => stored.TryGetValue(entry.Row.Name, out var own) && own != entry.Stored).Select(static entry => entry.Row.Name) ?? []);
     }
 
     // A field whose text is refused, or is not what the rest of the image makes it, keeps its bytes.

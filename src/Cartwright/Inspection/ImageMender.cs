@@ -10,12 +10,11 @@ public static class ImageMender
 {
     /// <summary>Mends an image in memory.</summary>
     /// <param name="image">The image; not changed.</param>
-    /// <param name="also">Names of checksums that are put right even where another known rule explains the value.</param>
+    /// <param name="also">Names of checksums and fields that are put right even where the value may be meant.</param>
     public static MendedImage Mend(OpenedImage image, IReadOnlySet<string> also)
     {
         var regions = image.Cart.Rom.Regions.ToDictionary(static region => region.Name, static region => region.Bytes.ToArray(), StringComparer.Ordinal);
-        var context = new HeaderContext(null, null, image.Cart.Rom.LengthOf) { RegionBytes = name => regions.GetValueOrDefault(name) };
-        context.SetAll(image.Options);
+        var context = image.Context(name => regions.GetValueOrDefault(name));
         var file = image.Bytes.ToArray();
         var containers = new Queue<ImagePart>(image.Parts.Where(static part => part.Region is null));
         var mender = new HeaderMender(also);

@@ -71,6 +71,7 @@ public sealed class ImageOpener(PlatformCatalog catalog)
         {
             Options = options,
             Parts = parts,
+            Vectors = ReadVectors(layout, rom),
             Cart = new CartView(Refine(found.Platform, layout, options, headers), rom, headers, Place(file, headers)),
         };
     }
@@ -154,7 +155,7 @@ public sealed class ImageOpener(PlatformCatalog catalog)
         {
             var source = table.Region is { } region ? rom[region]?.Bytes
                 : containers.TryDequeue(out var part) ? bytes.Slice(part.Start, part.Length)
-                : null;
+                : (ReadOnlyMemory<byte>?)null;
             if (source is { } held && HeaderReader.Read(table, held.Span, context) is { } header)
             {
                 headers.Add(header);
@@ -167,6 +168,13 @@ public sealed class ImageOpener(PlatformCatalog catalog)
 
         return headers.ToImmutable();
     }
+
+    private static ImmutableArray<HeaderImage> ReadVectors(PlatformLayout layout, Rom rom) =>
+    [
+        .. layout.Vectors
+            .Select(table => rom[table.Region!] is { } region ? HeaderReader.Read(table, region.Bytes.Span, new HeaderContext(null, null, rom.LengthOf)) : null)
+            .OfType<HeaderImage>(),
+    ];
 
     // Checks ask for the manifest's place of a field; here it is the field's offset.
     private static Func<string, SourcePlace> Place(string file, ImmutableArray<HeaderImage> headers) => key =>

@@ -40,7 +40,7 @@ public sealed class ImagePatcher(ImageOpener opener, Platform? named, bool mend)
 
         var mended = mend ? ImageMender.Mend(after, ImmutableHashSet<string>.Empty) : new MendedImage(result.Output, []);
         var final = mended.IsChanged ? ImageOpener.Again(after, mended.Bytes) ?? after : after;
-        return new PatchedImage(mended.Bytes, final, mended.Changes, before is null ? [] : BankChange.Between(before, final));
+        return new PatchedImage(mended.Bytes, final, mended.Changes, before is null ? [] : BankChange.Between(before, final)) { Before = before };
     }
 
     // The wrong base may be the right one behind a prefix or in another order; its CRC-32 then says so beyond doubt.

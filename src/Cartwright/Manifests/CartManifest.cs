@@ -20,6 +20,9 @@ public sealed record CartManifest(
     BoardSettings Board,
     ImageSettings Images)
 {
+    /// <summary>What differs from unit to unit of a production run.</summary>
+    public RunSettings Run { get; init; } = new([], null, null);
+
     /// <summary>Where a key stands, or the nearest key around it, for findings about values nobody stated.</summary>
     public Func<string, SourcePlace> Place { get; init; } = key => new SourcePlace(File, Key: key);
 }

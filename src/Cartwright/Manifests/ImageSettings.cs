@@ -8,4 +8,11 @@ namespace Cartwright.Manifests;
 /// <param name="FolderPlace">Where the folder stands.</param>
 /// <param name="Formats">Formats of the chip files, each once, in the manifest's order.</param>
 /// <param name="WordOrder">Word order of files for 16-bit chips.</param>
-public sealed record ImageSettings(string Folder, SourcePlace FolderPlace, ImmutableArray<ImageFormat> Formats, WordOrder WordOrder);
+public sealed record ImageSettings(string Folder, SourcePlace FolderPlace, ImmutableArray<ImageFormat> Formats, WordOrder WordOrder)
+{
+    /// <summary>Bytes of the exchange file where it ends before the ROM does; null where it has all of it.</summary>
+    public long? RomLength { get; init; }
+
+    /// <summary>Where that length stands.</summary>
+    public SourcePlace RomLengthPlace { get; init; }
+}

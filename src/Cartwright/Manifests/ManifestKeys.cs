@@ -50,7 +50,17 @@ public static class ManifestKeys
         new("board:sites:#:region", ManifestKeyKind.Text, "The region this chip holds.", "rom"),
         new("board:sites:#:width", ManifestKeyKind.Number, "Data lines of the chip in use: 8 or 16.", "8") { Words = ["8", "16"] },
         new("board:sites:#:lane", ManifestKeyKind.Choice, "Which byte of a 16-bit bus the chip drives.", "word") { Words = ["word", "low", "high"] },
-        new("board:sites:#:dataLines", ManifestKeyKind.Choice, "How the chip's data lines meet the bus: straight, or reversed, the chip's D0 on the bus's highest line.", "straight") { Words = ["straight", "reversed"] },
+        new("board:sites:#:dataLines", ManifestKeyKind.Choice, "How the chip's data lines meet those of its lane: by a name, or a list of the chip's lines from D0 of the lane on.", "straight") { Words = ["bytes-exchanged", "bytes-reversed", "nibbles-exchanged", "reversed", "straight"] },
+        new("board:sites:#:dataLines:#", ManifestKeyKind.Text, "The chip's data line that the next line of the lane meets: D7."),
+        new("board:sites:#:addressLines:#", ManifestKeyKind.Text, "The chip's address line that the next line of the bus meets, counted in words of the chip from the lowest: A3. Lines that are not listed follow in their own order."),
+        new("board:sites:#:ties:*", ManifestKeyKind.Choice, "What an address line of the chip meets that the bus does not drive, by the line's name: A18. `fill` says it for lines without a tie.") { Words = ["low", "high", "open"] },
+        new("board:sites:#:latched:#", ManifestKeyKind.Text, "An address line of the chip that a bank latch drives."),
+        new("board:sites:#:select:line", ManifestKeyKind.Text, "The bus line that enables the chip."),
+        new("board:sites:#:select:level", ManifestKeyKind.Choice, "The level of that line when the chip is to answer.", "low") { Words = ["low", "high"] },
+        new("board:sites:#:select:inverter", ManifestKeyKind.Truth, "Whether an inverter stands before the chip's enable, which is active low.", "false"),
+        new("board:sites:#:select:start", ManifestKeyKind.Number, "First byte address of the range that enables the chip, where no single line does."),
+        new("board:sites:#:select:end", ManifestKeyKind.Number, "Last byte address of that range."),
+        new("board:sites:#:accessNs", ManifestKeyKind.Fraction, "Nanoseconds the console leaves from address or enable to data."),
         new("board:sites:#:start", ManifestKeyKind.Size, "Where this chip's slice of the region begins, in bytes of the region.", "0"),
         new("board:sites:#:length", ManifestKeyKind.Size, "How much of the region this chip's slice may hold; `rest` for all that follows.", Rest) { Words = [Rest] },
         new("board:sites:#:every", ManifestKeyKind.Size, "Where the chip holds a part of each block of the region, as with banks dealt to two chips: length of a block. `start` and `length` then count in the block."),
@@ -67,7 +77,21 @@ public static class ManifestKeys
         new("images:folder", ManifestKeyKind.Path, "Folder of the output files, below the manifest's own.", "dist"),
         new("images:formats", ManifestKeyKind.Choice, "Format of the chip files.", "raw") { Words = [.. ManifestWords.ImageFormats.Keys] },
         new("images:formats:#", ManifestKeyKind.Choice, "A format every chip file is written in.") { Words = [.. ManifestWords.ImageFormats.Keys] },
+        new("images:romLength", ManifestKeyKind.Size, "Length of the file for emulators and readers where it ends before the ROM does: only fill may be missing. Chip files are always whole."),
         new("images:wordOrder", ManifestKeyKind.Choice, "Word order of files for 16-bit chips: bus (the console's order) or programmer (little-endian words).", "bus") { Words = [.. ManifestWords.WordOrders.Keys] },
+
+        new("run:label", ManifestKeyKind.Text, "Text of each unit's label, with names of fields in braces: `LANTERN TIDE {serial}`; also {title}, {revision} and {boardRevision}."),
+        new("run:boardRevision", ManifestKeyKind.Text, "Revision of the circuit board, for the ledger."),
+        new("run:fields:#:name", ManifestKeyKind.Text, "Name of the field, by which labels and the table of units know it.") { Required = true },
+        new("run:fields:#:kind", ManifestKeyKind.Choice, "serial: the unit's number; seed: bytes that look random and follow from cart, field and serial; text: out of the table of units.") { Words = [.. ManifestWords.UnitFieldKinds.Keys], Required = true },
+        new("run:fields:#:region", ManifestKeyKind.Text, "The region it lies in, on platforms that have several."),
+        new("run:fields:#:offset", ManifestKeyKind.Size, "Its first byte in the region.") { Required = true },
+        new("run:fields:#:width", ManifestKeyKind.Size, "Its length in bytes, check digits among them.") { Required = true },
+        new("run:fields:#:form", ManifestKeyKind.Choice, "A serial as digits (text) or as a number (binary).", "text") { Words = ["text", "binary"] },
+        new("run:fields:#:byteOrder", ManifestKeyKind.Choice, "Which byte of a binary serial comes first.", "big-endian") { Words = ["big-endian", "little-endian"] },
+        new("run:fields:#:alphabet", ManifestKeyKind.Text, "Digits of a serial, that of 0 first.", UnitField.TenDigits),
+        new("run:fields:#:checkDigit", ManifestKeyKind.Choice, "Ends a serial in digits: luhn (one digit, ISO/IEC 7812-1) or mod-97 (two decimal digits, ISO/IEC 7064 MOD 97-10).", "none") { Words = [.. ManifestWords.CheckDigits.Keys] },
+        new("run:fields:#:pad", ManifestKeyKind.Byte, "Value of the bytes behind a text.", "0x20"),
     ];
 
     /// <summary>The sections, in the order a manifest has them.</summary>
@@ -84,9 +108,14 @@ public static class ManifestKeys
         new("board:expects", "Header fields the board is wired for; a header with another value is warned of."),
         new("board:sites", "The places for chips, a list of one or more."),
         new("board:sites:#", "A place for one chip: how it meets the bus, and which bytes it holds."),
+        new("board:sites:#:ties", "Address lines of the chip that the bus does not drive."),
+        new("board:sites:#:select", "What enables the chip: a line of the bus, or a range of addresses."),
         new("board:chips", "The chips fitted, by the name of their site."),
         new("board:chips:*", "The chip fitted at a site: `U1`."),
         new("images", "The output files."),
+        new("run", "What differs from unit to unit of a production run."),
+        new("run:fields", "The places in the ROM that differ, a list."),
+        new("run:fields:#", "A place in the ROM that differs from unit to unit."),
     ];
 
     /// <summary>The nearest section around a key; null for a key outside all of them.</summary>
@@ -101,6 +130,7 @@ public static class ManifestKeys
             .Select(static pattern => pattern[BoardPrefix.Length..]);
 
     private const string BoardPrefix = "board:";
-    private const string Fit = "fit";
+    /// <summary>The size word for the smallest legal one.</summary>
+    public const string Fit = "fit";
     private const string Rest = "rest";
 }

@@ -30,7 +30,7 @@ public static class ManifestReader
         var header = ReadHeader(root["header"], log);
         var board = ReadBoard(root["board"], log);
         var images = ReadImages(root["images"], log);
-        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Place = document.Place };
+        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Run = RunReader.Read(root["run"], log), Place = document.Place };
     }
 
     private const string DefaultFolder = "dist";
@@ -171,7 +171,11 @@ public static class ManifestReader
         }
 
         var formats = section.Choices("formats", ManifestWords.ImageFormats, log);
-        return new ImageSettings(folder, place, formats.IsEmpty ? [ImageFormat.Raw] : formats, section.Choice("wordOrder", ManifestWords.WordOrders, log) ?? WordOrder.Bus);
+        return new ImageSettings(folder, place, formats.IsEmpty ? [ImageFormat.Raw] : formats, section.Choice("wordOrder", ManifestWords.WordOrders, log) ?? WordOrder.Bus)
+        {
+            RomLength = section.Size("romLength", log),
+            RomLengthPlace = section["romLength"].Place,
+        };
     }
 
     // A drive letter or a leading slash of another system is outside too, whatever system this is.

@@ -25,6 +25,14 @@ public static class ManifestWords
         ("halfword-swapped", ImageOrder.HalfwordSwapped), ("bit-reversed", ImageOrder.BitReversed), ("odd-even-blocks", ImageOrder.OddEvenBlocks),
         ("even-odd-blocks", ImageOrder.EvenOddBlocks), ("odd-even-halves", ImageOrder.OddEvenHalves), ("upper-lower-halves", ImageOrder.UpperLowerHalves));
 
+    /// <summary>Kinds of fields that differ from unit to unit.</summary>
+    public static ImmutableSortedDictionary<string, UnitFieldKind> UnitFieldKinds { get; } = Words(
+        ("serial", UnitFieldKind.Serial), ("seed", UnitFieldKind.Seed), ("text", UnitFieldKind.Text));
+
+    /// <summary>What guards a serial number.</summary>
+    public static ImmutableSortedDictionary<string, CheckDigit> CheckDigits { get; } = Words(
+        ("none", CheckDigit.None), ("luhn", CheckDigit.Luhn), ("mod-97", CheckDigit.Mod97));
+
     /// <summary>The word for an order of bytes.</summary>
     /// <param name="order">The order.</param>
     public static string Word(ImageOrder order) => WordOf(ImageOrders, order);

@@ -65,6 +65,14 @@ public abstract class Platform
     /// <returns>Null when nothing speaks for it.</returns>
     public virtual RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => null;
 
+    /// <summary>Checks of an exchange file that its regions and headers no longer show, such as bytes that no size in a container covers.</summary>
+    /// <param name="file">The whole file.</param>
+    /// <param name="place">Where it is.</param>
+    /// <param name="log">Receives what is wrong.</param>
+    public virtual void CheckFile(ReadOnlySpan<byte> file, SourcePlace place, FindingLog log)
+    {
+    }
+
     /// <summary>Where containers and regions lie in an exchange file: the way back from <see cref="Exchange"/>.</summary>
     /// <param name="file">The whole file.</param>
     /// <param name="claim">What <see cref="Recognise"/> says of it.</param>

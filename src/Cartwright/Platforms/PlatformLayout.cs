@@ -17,4 +17,7 @@ public sealed record PlatformLayout(
 {
     /// <summary>Places a program can go to by name.</summary>
     public ImmutableArray<NamedPlace> Places { get; init; } = [];
+
+    /// <summary>The processor's vectors, where they are the program's and no part of a header: shown, never written.</summary>
+    public ImmutableArray<HeaderTable> Vectors { get; init; } = [];
 }

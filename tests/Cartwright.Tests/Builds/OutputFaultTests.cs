@@ -28,6 +28,16 @@ public sealed class OutputFaultTests
         Assert.Equal([OutputFindings.NotWritable], Write(bench));
     }
 
+    [Theory]
+    [InlineData("0x10")]
+    [InlineData("0")]
+    [InlineData("1MiB")]
+    public void An_exchange_file_that_would_lose_bytes_of_the_game_is_refused(string length)
+    {
+        using var bench = new BuildBench(BuildBench.Manifest($$"""  "images": { "romLength": "{{length}}" } """));
+        Assert.Contains(bench.Build().Findings, finding => finding.Code == "CW6007");
+    }
+
     [Fact]
     public void A_second_build_into_the_folder_is_told_to_wait()
     {

@@ -1,5 +1,6 @@
 using Cartwright.Findings;
 using Cartwright.Inspection;
+using Cartwright.Manifests;
 using Cartwright.Tests.Oracles;
 using Cartwright.Tests.Platforms.Recognition;
 using Xunit;
@@ -47,12 +48,26 @@ public sealed class ImageAdopterTests
     }
 
     [Fact]
-    public void A_length_no_board_has_is_refused()
+    public void A_length_no_board_has_is_refused_where_a_container_states_it()
     {
-        var cart = ExampleCart.All["lantern-tide-gb"];
+        var cart = ExampleCart.All["lantern-tide-nes"];
         var log = new FindingLog();
         Assert.Null(new ImageAdopter(OpenedExample.Open(cart, cart.File[..^5])).Adopt(log));
         Assert.Contains("CW8016", log.ToSorted().Select(finding => finding.Code));
+    }
+
+    [Theory]
+    [InlineData("gb", 0x4000)]
+    [InlineData("gba", 0xEA61)]
+    [InlineData("ngp", 36000)]
+    [InlineData("vectrex", 3996)]
+    [InlineData("coleco", 8191)]
+    public void An_image_shorter_than_any_ROM_is_filled_up_for_the_chips_and_keeps_its_length(string name, int length)
+    {
+        var cart = ExampleCart.All["lantern-tide-" + name];
+        var build = Build(OpenedExample.Open(cart, cart.File[..length]));
+        Assert.Equal(cart.File[..length], build.Files[0].Parts[0].ToArray());
+        Assert.True(cart.Platform.Layout(HeaderSettings.None).Regions[0].Sizes.Allows(build.Cart!.Rom.Regions[0].Length));
     }
 
     private static byte[] BuildAgain(OpenedImage image)

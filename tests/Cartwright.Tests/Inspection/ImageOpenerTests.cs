@@ -64,7 +64,15 @@ public sealed class ImageOpenerTests
     {
         var cart = ExampleCart.All["lantern-tide-nes"];
         var image = OpenedExample.Open(cart, [.. cart.File, .. new byte[4096]]);
-        Assert.Contains("CW8007", OpenedExample.Codes(image));
+        Assert.Contains("CW4132", OpenedExample.Codes(image));
+        Assert.DoesNotContain("CW8007", OpenedExample.Codes(image));
+    }
+
+    [Fact]
+    public void What_lies_behind_packets_is_told()
+    {
+        var cart = ExampleCart.All["lantern-tide-c64"];
+        Assert.Contains("CW8007", OpenedExample.Codes(OpenedExample.Open(cart, [.. cart.File, .. new byte[100]])));
     }
 
     [Theory]

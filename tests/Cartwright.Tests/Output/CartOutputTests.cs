@@ -51,6 +51,40 @@ public sealed class CartOutputTests
     }
 
     [Fact]
+    public void A_build_that_gives_what_is_there_writes_nothing()
+    {
+        using var bench = new CartBench(Board + ", \"images\": { \"formats\": [ \"intel-hex\", \"s-record\", \"raw\" ] }");
+        Assert.False(bench.Succeed().WasThere);
+        var stamp = new DateTime(2001, 2, 3, 4, 5, 6, DateTimeKind.Utc);
+        foreach (var file in bench.Tree().Keys)
+            File.SetLastWriteTimeUtc(bench.In("dist/" + file), stamp);
+
+        Assert.True(bench.Succeed().WasThere);
+        Assert.All(bench.Tree().Keys, file => Assert.Equal(stamp, File.GetLastWriteTimeUtc(bench.In("dist/" + file))));
+    }
+
+    [Theory]
+    [InlineData(Rom)]
+    [InlineData("lantern-tide.U1.bin")]
+    [InlineData("lantern-tide.U1.hex")]
+    [InlineData("lantern-tide.record.json")]
+    public void A_file_that_is_not_what_the_build_gives_is_written_again(string name)
+    {
+        using var bench = new CartBench(Board + ", \"images\": { \"formats\": [ \"intel-hex\", \"raw\" ] }");
+        bench.Succeed();
+        var right = File.ReadAllBytes(bench.In("dist/" + name));
+        foreach (var wrong in (byte[][])[[.. right[..^1], (byte)(right[^1] ^ 1)], right[..^1], [.. right, 0]])
+        {
+            File.WriteAllBytes(bench.In("dist/" + name), wrong);
+            Assert.False(bench.Succeed().WasThere);
+            Assert.Equal(right, File.ReadAllBytes(bench.In("dist/" + name)));
+        }
+
+        File.Delete(bench.In("dist/" + name));
+        Assert.False(bench.Succeed().WasThere);
+    }
+
+    [Fact]
     public void A_build_with_an_error_leaves_the_earlier_files()
     {
         using var bench = new CartBench(Board);

@@ -9,7 +9,7 @@ namespace Cartwright.Platforms.Atari2600;
 /// <summary>The Atari 2600, also called VCS. Its cartridges hold no header and no checksum: the bank scheme is all there is to know.</summary>
 public sealed class Atari2600Platform : Platform
 {
-    private const string Rom = "rom";
+    internal const string Rom = "rom";
 
     private static readonly PlatformOption Scheme = new("scheme",
         [.. BankSchemes.All.Select(static (scheme, index) => new NamedValue((ulong)index, scheme.Name, scheme.Meaning))],
@@ -60,7 +60,7 @@ public sealed class Atari2600Platform : Platform
         {
             Align = scheme.PowerOn == PowerOn.Only ? RegionAlign.End : RegionAlign.Start,
         };
-        return new PlatformLayout(scheme.Name, [rom, .. Data(scheme)], [], new Atari2600Addresses(scheme));
+        return new PlatformLayout(scheme.Name, [rom, .. Data(scheme)], [], new Atari2600Addresses(scheme)) { Vectors = [Atari2600Vectors.Table] };
     }
 
     private static IEnumerable<RegionRule> Data(BankScheme scheme) =>

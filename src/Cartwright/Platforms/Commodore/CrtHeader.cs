@@ -35,8 +35,8 @@ public static class CrtHeader
     /// <param name="mapping">How its board shows the ROM.</param>
     public static HeaderTable ForC64(CommodoreMapping mapping) => Table("C64 CARTRIDGE", 0x0100, mapping.Hardware,
     [
-        Line("exrom", ExromAt, "Level of the line /EXROM at reset.", context => mapping.LinesFor(context.LengthOf(CommodoreMapping.Region)).Exrom),
-        Line("game", GameAt, "Level of the line /GAME at reset.", context => mapping.LinesFor(context.LengthOf(CommodoreMapping.Region)).Game),
+        Line("exrom", ExromAt, "Level of the line /EXROM at reset.", mapping, static lines => lines.Exrom),
+        Line("game", GameAt, "Level of the line /GAME at reset.", mapping, static lines => lines.Game),
         new("reserved", 0x1A, 6, new BytesCodec(6), "Reserved, zero.", Source) { Default = "000000000000" },
     ]);
 
@@ -58,6 +58,16 @@ public static class CrtHeader
     private static HeaderField Number(string name, int offset, int length, PlainNumber form, string meaning, ulong usual) =>
         new(name, offset, length, new NumberCodec(new BytesPlacement(length, ByteOrder.BigEndian), form), meaning, Source) { Default = form.Format(usual) };
 
-    private static HeaderField Line(string name, int offset, string meaning, Func<HeaderContext, int> usual) =>
-        new(name, offset, 1, new NumberCodec(BytesPlacement.Byte, Level), meaning, Source) { DefaultFrom = context => Word(usual(context)) };
+    private static HeaderField Line(string name, int offset, string meaning, CommodoreMapping mapping, Func<CrtLines, int> level) =>
+        new(name, offset, 1, new NumberCodec(BytesPlacement.Byte, Level), meaning, Source)
+        {
+            DefaultFrom = context => Usual(context, mapping, level),
+            // Only where the board's number settles them: without one the lines are what says how the ROM is seen.
+            Repair = mapping is { Hardware: > 0, HasOwnLines: false }
+                ? new FieldRepair("another level than the board has at reset", (held, context) => Usual(context, mapping, level) is var usual && Level.Format(held[0]) != usual ? usual : null, OnlyNamed: false)
+                : null,
+        };
+
+    private static string Usual(HeaderContext context, CommodoreMapping mapping, Func<CrtLines, int> level) =>
+        Word(level(mapping.LinesFor(context.LengthOf(CommodoreMapping.Region))));
 }

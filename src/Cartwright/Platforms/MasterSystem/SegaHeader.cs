@@ -1,6 +1,7 @@
 using Cartwright.Checksums;
 using Cartwright.Headers;
 using Cartwright.Manifests;
+using Cartwright.Roms;
 
 namespace Cartwright.Platforms.MasterSystem;
 
@@ -43,16 +44,17 @@ public static class SegaHeader
         Tag("tagAuthor", 0x0A, 2, Pointer, "Address of the author's name in the ROM, a text that ends with 00; 0xFFFF for none.") with { Default = "0xFFFF" },
         Tag("tagName", 0x0C, 2, Pointer, "Address of the game's name in the ROM; 0xFFFF for none.") with { Default = "0xFFFF" },
         Tag("tagNotes", 0x0E, 2, Pointer, "Address of the release notes in the ROM; 0xFFFF for none.") with { Default = "0xFFFF" },
-        new("mark", MarkAt, 8, new TextCodec(0x20), "The text a boot ROM looks for.", Source) { Default = "TMR SEGA" },
-        new("reserved", 0x18, 2, new BytesCodec(2), "Not used.", Source) { Default = "0000" },
-        new("productCode", 0x1C, 3, new ProductCodeCodec(), "Number of the product, 0 to 159999.", Source) { Default = "0" },
+        new("mark", MarkAt, 8, new TextCodec(0x20), "The text a boot ROM looks for.", Source) { Default = "TMR SEGA", Repair = Unwritten("TMR SEGA") },
+        new("reserved", 0x18, 2, new BytesCodec(2), "Not used.", Source) { Default = "0000", Repair = Unwritten("0000") },
+        new("productCode", 0x1C, 3, new ProductCodeCodec(), "Number of the product, 0 to 159999.", Source) { Default = "0", Repair = Unwritten("0") },
         new("version", 0x1E, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), PlainNumber.InDecimal), "Revision of the game, 0 to 15.", Source)
-            { FromCart = CartKey.Revision, Default = "0" },
-        new("region", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 4, 4)), Regions), "Console and market.", Source) { Default = region },
+            { FromCart = CartKey.Revision, Default = "0", Repair = Unwritten("0") },
+        new("region", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 4, 4)), Regions), "Console and market.", Source) { Default = region, Repair = Unwritten(region) },
         new("sumRange", NibbleAt, 1, new NumberCodec(new BitsPlacement(new BitSlice(0, 0, 4)), SumRange.Words),
             "Up to where the checksum sums; less than the ROM only shortens the wait at power-on.", Source) { WorkOut = WorkOutRange, Mended = true },
     ])
     {
+        IsOther = static header => !header[MarkAt..].StartsWith("TMR SEGA"u8) && !Blank.Is(header[MarkAt..]),
         Checksums =
         [
             new("checksum", ChecksumAt, 2, ByteOrder.LittleEndian, static rom => Sum(rom),
@@ -69,6 +71,9 @@ public static class SegaHeader
         var low = Math.Min(Math.Min(bytes, UpperHalf) - HeaderLength, tag + MarkAt);
         return (ushort)(ByteSum.Sum16(rom[..Math.Max(0, low)]) + (bytes > UpperHalf ? ByteSum.Sum16(rom[UpperHalf..bytes]) : 0));
     }
+
+    // A header is written into an existing image where nothing at all stands; anything else may be code.
+    private static FieldRepair Unwritten(string text) => new("nothing", (_, context) => Blank.Is(context.Held[MarkAt..]) ? text : null, OnlyNamed: false);
 
     private static NumberCodec Pointer => new(new BytesPlacement(2, ByteOrder.LittleEndian), new PlainNumber(4));
 

@@ -51,11 +51,13 @@ public static class MegaDriveHeader
         new("serial", 0x80, SerialCodec.Length, new SerialCodec(), "Type (GM for a game, AI for education), a blank, and the product code.", CartridgeData)
         {
             Default = "GM 00000000",
+            Repair = ZerosToSpaces,
         },
         new("revision", 0x8B, 3, new RevisionCodec(), "The end of the serial number: a hyphen and two digits.", CartridgeData)
         {
             Default = "0",
             FromCart = CartKey.Revision,
+            Repair = ZerosToSpaces,
         },
         new("devices", 0x90, 16, new DeviceListCodec(), "The devices the game reads, one letter each.", CartridgeData) { Default = "3-button-pad" },
     ];
@@ -70,8 +72,8 @@ public static class MegaDriveHeader
 
     private static ImmutableArray<HeaderField> Rest =>
     [
-        new("saveMemory", 0xB0, SaveMemory.BlockLength, new SaveMemoryCodec(), "The save memory on the cartridge.", CartridgeData) { Default = "none" },
-        Text("modem", 0xBC, 12, "`MO`, company, number and version for games that use a modem.", CartridgeData),
+        new("saveMemory", 0xB0, SaveMemory.BlockLength, new SaveMemoryCodec(), "The save memory on the cartridge.", CartridgeData) { Default = "none", Repair = SaveMemoryCodec.Repair },
+        Text("modem", 0xBC, 12, "`MO`, company, number and version for games that use a modem.", CartridgeData) with { Repair = ZerosToSpaces },
         Text("memo", 0xC8, 40, "Reserved; free text does no harm.", Reference),
         new("region", 0xF0, 3, new RegionLettersCodec(), "The consoles the game is for.", Reference) { Default = "japan americas europe" },
         Text("reserved", 0xF3, 13, "Reserved; spaces.", Reference),
@@ -79,6 +81,16 @@ public static class MegaDriveHeader
 
     private static HeaderField Text(string name, int offset, int length, string meaning, string source) =>
         new(name, offset, length, new TextCodec(0x20), meaning, source) { Default = "" };
+
+    // Fields of letters are filled with spaces; programs leave zeros there.
+    private static FieldRepair ZerosToSpaces { get; } = new("zeros where spaces belong", static (held, _) => held.Contains((byte)0) ? "hex " + Convert.ToHexString(Spaced(held)) : null, OnlyNamed: true);
+
+    private static byte[] Spaced(ReadOnlySpan<byte> held)
+    {
+        var spaced = held.ToArray();
+        spaced.AsSpan().Replace((byte)0, (byte)' ');
+        return spaced;
+    }
 
     private static HeaderField Address(string name, int offset, string meaning) =>
         new(name, offset, 4, new NumberCodec(new BytesPlacement(4, ByteOrder.BigEndian), new PlainNumber(8)), meaning, Reference);

@@ -94,5 +94,8 @@ public sealed class MegaDrivePlatform : Platform
     private static PlatformLayout Make(string variant, SizeRule sizes, string system, bool pages) => new(variant,
         [new RegionRule(MegaDriveHeader.Region, sizes, "vectors, header, program and data")],
         [MegaDriveHeader.Table(system)],
-        new MegaDriveAddresses(pages));
+        new MegaDriveAddresses(pages))
+    {
+        Vectors = [MegaDriveVectors.Table],
+    };
 }

@@ -1,9 +1,15 @@
+using Cartwright.Headers;
+
 namespace Cartwright.Platforms.MegaDrive;
 
 /// <summary>The block that declares save memory, in words where it is in order.</summary>
 internal sealed class SaveMemoryCodec : WordedTextCodec
 {
     private const string None = "none";
+
+    /// <summary>A range that does not keep to its lane is put onto it; which bytes the console reaches stays the same.</summary>
+    public static FieldRepair Repair { get; } = new("addresses beside the lane it names", static (held, _) =>
+        SaveMemory.FromBlock(held) is { InSpace: true } memory && memory.OnLane != memory ? memory.OnLane.ToString() : null, OnlyNamed: false);
 
     /// <inheritdoc/>
     public override string Expected =>

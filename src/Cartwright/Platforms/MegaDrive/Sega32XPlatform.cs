@@ -23,6 +23,7 @@ public sealed class Sega32XPlatform : Platform
         [ModuleHeader.Table, MegaDriveHeader.Table(SystemType)],
         new Sega32XAddresses())
     {
+        Vectors = [MegaDriveVectors.Table],
         Places =
         [
             new NamedPlace("startUp", MegaDriveHeader.Region, ModuleHeader.StartUp, ModuleHeader.UserCode - ModuleHeader.StartUp,

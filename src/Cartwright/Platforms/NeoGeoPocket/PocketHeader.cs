@@ -28,6 +28,10 @@ public static class PocketHeader
         new("version", 0x22, 1, new NumberCodec(BytesPlacement.Byte, PlainNumber.InDecimal), "Revision of the game.", Source) { FromCart = CartKey.Revision, Default = "0" },
         new("console", 0x23, 1, new NumberCodec(BytesPlacement.Byte, new NamedValues(new(0x00, "mono"), new(0x10, "color"))), "Whether it is for the Color model.", Source) { Default = "color" },
         new("title", 0x24, 12, new TextCodec(0x20), "The title, filled up with spaces.", Source) { FromCart = CartKey.Title, Default = "" },
-        new("reserved", 0x30, 16, new BytesCodec(16), "Not used.", Source) { Default = new string('0', 32) },
+        new("reserved", 0x30, 16, new BytesCodec(16), "Not used.", Source)
+        {
+            Default = new string('0', 32),
+            Repair = new FieldRepair("erased bytes where zeros belong", static (held, _) => held.ContainsAnyExcept((byte)0xFF) ? null : new string('0', 32), OnlyNamed: true),
+        },
     ]);
 }

@@ -49,7 +49,11 @@ internal static class NesFields
 
     /// <summary>Bits that are to be zero.</summary>
     public static HeaderField Reserved(string name, int at, string source, params ImmutableArray<BitSlice> slices) =>
-        new(name, at, 1, new NumberCodec(new BitsPlacement(slices), new PlainNumber(2)), "Reserved, and zero.", source) { Default = "0x00" };
+        new(name, at, 1, new NumberCodec(new BitsPlacement(slices), new PlainNumber(2)), "Reserved, and zero.", source) { Default = "0x00", Repair = NotZero("0x00") };
+
+    /// <summary>Reserved bits in which somebody left something: zeros are written only on request.</summary>
+    /// <param name="zero">The field's text for zero.</param>
+    public static FieldRepair NotZero(string zero) => new("bits that should be zero", (_, _) => zero, OnlyNamed: true);
 
     /// <summary>The mapper number that is stated or read; -1 when it is neither.</summary>
     public static int Number(HeaderContext context) =>

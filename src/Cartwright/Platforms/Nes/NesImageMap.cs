@@ -58,14 +58,14 @@ public sealed record NesImageMap(NesGeneration Generation, int Trainer, long Prg
     }
 
     /// <summary>Tells what is wrong with the file.</summary>
-    /// <param name="header">Its first 16 bytes.</param>
+    /// <param name="header">The header, 16 bytes, and what follows.</param>
     /// <param name="place">Where it is.</param>
     /// <param name="log">Receives the findings.</param>
     public void Check(ReadOnlySpan<byte> header, SourcePlace place, FindingLog log)
     {
         if (Generation is NesGeneration.Archaic or NesGeneration.Damaged)
         {
-            log.Add(NesFindings.Untrusted, place, $"The header's bytes 7 to 15 are {Convert.ToHexString(header[7..16])}; only PRG and CHR size, flags and the low four bits of the mapper are read.");
+            log.Add(NesFindings.Untrusted, place, $"The header's bytes 7 to 15 are {Convert.ToHexString(header[7..16])}, which may be somebody's name: loaders then trust only the sizes of PRG and CHR, the flags and the low four bits of the mapper.");
         }
 
         if (Generation == NesGeneration.INes && header[8..12].ContainsAnyExcept((byte)0))
@@ -80,8 +80,9 @@ public sealed record NesImageMap(NesGeneration Generation, int Trainer, long Prg
         else if (Trailing > 0)
         {
             var title = Trailing <= LongestTitle;
-            log.Add(title ? NesFindings.TrailingTitle : NesFindings.Trailing, place,
-                string.Create(CultureInfo.InvariantCulture, $"From 0x{ChrStart + Chr + Further:X6} on there are {ByteSize.Describe(Trailing)} that no size in the header covers."));
+            var end = ChrStart + Chr + Further;
+            log.Add(title ? NesFindings.TrailingTitle : NesFindings.Trailing, place with { Offset = (place.Offset ?? 0) + end },
+                string.Create(CultureInfo.InvariantCulture, $"From 0x{end:X6} on there are {ByteSize.Describe(Trailing)} that no size in the header covers."));
         }
     }
 

@@ -39,6 +39,13 @@ public sealed class NesPlatform : Platform
     public override ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file, RecognitionClaim claim, PlatformLayout layout) => NesRecognition.Parts(file);
 
     /// <inheritdoc/>
+    public override void CheckFile(ReadOnlySpan<byte> file, SourcePlace place, FindingLog log)
+    {
+        var (start, map) = NesRecognition.Map(file);
+        map?.Check(file[start..], place with { Offset = start }, log);
+    }
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "nes";
 
     /// <inheritdoc/>
@@ -59,7 +66,7 @@ public sealed class NesPlatform : Platform
     private static PlatformLayout Settle(NesMapper? mapper, string container)
     {
         var older = container == Older;
-        return new PlatformLayout(container, NesSizes.Regions(mapper, older), [older ? OlderNesHeader.Table : NesHeader.Table], new NesAddressMap(mapper));
+        return new PlatformLayout(container, NesSizes.Regions(mapper, older), [older ? OlderNesHeader.Table : NesHeader.Table], new NesAddressMap(mapper)) { Vectors = [NesVectors.Table] };
     }
 
     private static NesMapper? Mapper(HeaderSettings settings)

@@ -21,17 +21,17 @@ internal static class NesRecognition
     /// <summary>Where container, PRG and CHR lie: as far as the file goes, whatever the container says. Without a container all is PRG.</summary>
     public static ImmutableArray<ImagePart> Parts(ReadOnlySpan<byte> file)
     {
-        var start = 0;
-        var map = NesImageMap.Read(file);
-        if (map is null && file.Length > CopierPrefix.Length && NesImageMap.Read(file[CopierPrefix.Length..]) is { } behind)
-        {
-            (start, map) = (CopierPrefix.Length, behind);
-        }
-
+        var (start, map) = Map(file);
         return map is null
             ? [new ImagePart("prg", 0, 0, file.Length)]
             : [new ImagePart(null, 0, start, NesFields.Length), Part("prg", start + map.PrgStart, map.Prg, file.Length), Part("chr", start + map.ChrStart, map.Chr, file.Length)];
     }
+
+    /// <summary>Where the container begins, and what it says; null where there is none.</summary>
+    public static (int Start, NesImageMap? Map) Map(ReadOnlySpan<byte> file) =>
+        NesImageMap.Read(file) is { } map ? (0, map)
+        : file.Length > CopierPrefix.Length ? (CopierPrefix.Length, NesImageMap.Read(file[CopierPrefix.Length..]))
+        : (0, null);
 
     private static ImagePart Part(string region, long start, long length, int end)
     {

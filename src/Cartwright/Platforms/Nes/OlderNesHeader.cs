@@ -30,7 +30,7 @@ public static class OlderNesHeader
         Bits("busConflicts", 10, 5, 1, NamedValues.Truth, "Unofficial: the board has bus conflicts.", Source) with { Default = "false" },
         Reserved("reserved9", 9, Source, new BitSlice(0, 1, 7)),
         Reserved("reserved10", 10, Source, new BitSlice(0, 2, 2), new BitSlice(0, 6, 2)),
-        new("reserved11", 11, 5, new BytesCodec(5), "Reserved, and zero.", Source) { Default = "0000000000" },
+        new("reserved11", 11, 5, new BytesCodec(5), "Reserved, and zero.", Source) { Default = "0000000000", Repair = NotZero("0000000000") },
         Derived("submapper", PlainNumber.InDecimal, static _ => 0),
         Derived("prgRam", SizeText.Instance, static header => RamIsKept(header) ? 0 : RamBytes(header)),
         Derived("prgSaveRam", SizeText.Instance, static header => RamIsKept(header) ? RamBytes(header) : 0),

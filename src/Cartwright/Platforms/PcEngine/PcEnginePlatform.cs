@@ -76,5 +76,8 @@ public sealed class PcEnginePlatform : Platform
     public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => PcEngineRecognition.Recognise(file);
 
     private static PlatformLayout Make(string variant, SizeRule sizes, bool pages) => new(variant,
-        [new RegionRule(HuCard.Region, sizes, "program and data; bank 0 ends with the vectors")], [], new PcEngineAddresses(pages));
+        [new RegionRule(HuCard.Region, sizes, "program and data; bank 0 ends with the vectors")], [], new PcEngineAddresses(pages))
+    {
+        Vectors = [HuCardVectors.Table],
+    };
 }

@@ -68,5 +68,8 @@ public sealed class SnesPlatform : Platform
         mapping.Name,
         [new RegionRule("rom", SnesSizes.For(mapping), "program and data")],
         [SnesHeader.Table(mapping)],
-        new SnesAddressMap(mapping));
+        new SnesAddressMap(mapping))
+    {
+        Vectors = [SnesVectors.For(mapping)],
+    };
 }

@@ -48,7 +48,7 @@ public static class SwanHeader
     {
         Checksums =
         [
-            new("checksum", ChecksumAt, 2, ByteOrder.LittleEndian, static rom => ByteSum.Sum16(rom[..^2]), "sum of all bytes but the last two, modulo 2^16", Source),
+            new("checksum", ChecksumAt, 2, ByteOrder.LittleEndian, static rom => ByteSum.Sum16(rom[..^2]), "sum of all bytes but the last two, modulo 2^16", Source) { Unread = true },
         ],
     };
 

@@ -1,0 +1,70 @@
+using System.Collections;
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Cartwright.Manifests;
+
+namespace Cartwright.Cli;
+
+/// <summary>What the verbs that read a manifest have in common: the manifest, and what is laid over it.</summary>
+internal static class ManifestInput
+{
+    public static Argument<string> Argument()
+    {
+        var manifest = new Argument<string>("manifest") { Description = "The manifest, or its folder.", DefaultValueFactory = static _ => "cart.json" };
+        manifest.Validators.Add(static result => RefuseEmpty(result, "name the cart.json to build, or its folder; an empty name is neither."));
+        return manifest;
+    }
+
+    public static Option<string[]> SetOption()
+    {
+        var set = new Option<string[]>("--set") { Description = "Overrides a key of the manifest: --set cart:revision=2. May be given several times.", HelpName = "key=value", AllowMultipleArgumentsPerToken = false };
+        set.Validators.Add(static result =>
+        {
+            foreach (var word in result.Tokens.Where(static token => token.Value.IndexOf('=', StringComparison.Ordinal) <= 0))
+            {
+                result.AddError($"--set takes key=value, not `{word.Value}`; for example --set cart:revision=2.");
+            }
+        });
+        return set;
+    }
+
+    public static void RefuseEmpty(SymbolResult result, string problem)
+    {
+        if (result.Tokens.Any(static token => token.Value.Length == 0))
+        {
+            result.AddError(problem);
+        }
+    }
+
+    public static ManifestOverrides Overrides(string[] settings) => new(Variables(), Settings(settings));
+
+    /// <summary>The manifest the user names, or the one in the folder.</summary>
+    public static string Path(string path) => Directory.Exists(path) ? System.IO.Path.Combine(path, "cart.json") : path;
+
+    private static ImmutableSortedDictionary<string, string> Settings(string[] words)
+    {
+        var settings = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var word in words)
+        {
+            var equals = word.IndexOf('=', StringComparison.Ordinal);
+            settings[word[..equals].Trim()] = word[(equals + 1)..];
+        }
+
+        return settings.ToImmutable();
+    }
+
+    private static ImmutableSortedDictionary<string, string> Variables()
+    {
+        var variables = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (DictionaryEntry variable in Environment.GetEnvironmentVariables())
+        {
+            if (variable is { Key: string name, Value: string value } && name.StartsWith(ManifestDocument.EnvironmentPrefix, StringComparison.OrdinalIgnoreCase))
+            {
+                variables[name] = value;
+            }
+        }
+
+        return variables.ToImmutable();
+    }
+}
