@@ -160,7 +160,7 @@ public static class BuildRecord
         json.WriteEndArray();
     }
 
-    private static void WriteBoard(Utf8JsonWriter json, CartBuild build)
+    internal static void WriteBoard(Utf8JsonWriter json, CartBuild build)
     {
         if (build.Board is not { } board)
         {
@@ -177,7 +177,7 @@ public static class BuildRecord
         json.WriteEndObject();
     }
 
-    private static void WriteChips(Utf8JsonWriter json, CartBuild build)
+    internal static void WriteChips(Utf8JsonWriter json, CartBuild build)
     {
         json.WriteStartArray("chips");
         foreach (var chip in build.Chips)
@@ -256,7 +256,7 @@ public static class BuildRecord
         json.WriteEndArray();
     }
 
-    private static void WriteFiles(Utf8JsonWriter json, ImmutableArray<WrittenFile> files)
+    internal static void WriteFiles(Utf8JsonWriter json, ImmutableArray<WrittenFile> files)
     {
         json.WriteStartArray("files");
         foreach (var (file, digest) in files)
