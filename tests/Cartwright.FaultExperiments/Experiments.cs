@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Cartwright.FaultSimulator;
 
 namespace Cartwright.FaultExperiments;
 

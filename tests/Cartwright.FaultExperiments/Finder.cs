@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Cartwright.FaultSimulator;
 using Cartwright.ReadBacks;
 using Fault = Cartwright.FaultSimulator.Fault;
 

@@ -26,8 +26,8 @@ public sealed partial class ArchitectureTests
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
         ["Boards"] = ["Findings", "Headers", "Manifests", "Ordering"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
-        ["ReadBacks"] = [],
-        ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Platforms", "ReadBacks", "Roms"],
+        ["ReadBacks"] = ["Ordering"],
+        ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };
 

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using Cartwright.Ordering;
 
 namespace Cartwright.TestImages;
 
@@ -23,7 +24,7 @@ internal static class ChanceBytes
     {
         for (var i = 0; i < target.Length; i += sizeof(uint))
         {
-            BinaryPrimitives.WriteUInt32LittleEndian(target[i..], SignatureImage.Mix((uint)(offset + i), seed));
+            BinaryPrimitives.WriteUInt32LittleEndian(target[i..], Mixing.Of((uint)(offset + i), seed));
         }
     }
 }

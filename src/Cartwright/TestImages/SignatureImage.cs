@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using Cartwright.Ordering;
 using Cartwright.ReadBacks;
 
 namespace Cartwright.TestImages;
@@ -49,9 +50,9 @@ public static class SignatureImage
 
     private static ushort Word(uint x, int lines, WordShape shape, uint[] thresholds, uint stream)
     {
-        if ((Mix(x, stream + 1) & 7) < AddressSamplesOfEight)
+        if ((Mixing.Of(x, stream + 1) & 7) < AddressSamplesOfEight)
         {
-            var line = (int)((Mix(x, stream + 2) * (ulong)lines) >> 32);
+            var line = (int)((Mixing.Of(x, stream + 2) * (ulong)lines) >> 32);
             var code = Code(line, shape.Width);
             return (ushort)((x >> line & 1) == 0 ? code : code ^ shape.Ones);
         }
@@ -59,7 +60,7 @@ public static class SignatureImage
         var word = 0;
         for (var j = 0; j < thresholds.Length; j++)
         {
-            word |= Mix(x, stream + DensityStream + (uint)j) < thresholds[j] ? 1 << j : 0;
+            word |= Mixing.Of(x, stream + DensityStream + (uint)j) < thresholds[j] ? 1 << j : 0;
         }
 
         return (ushort)word;
@@ -80,16 +81,5 @@ public static class SignatureImage
         }
 
         return code;
-    }
-
-    // A published finaliser of hash functions in its usual form, with a stream number added: common practice.
-    internal static uint Mix(uint x, uint stream)
-    {
-        x = unchecked((x * 0x9E3779B1) + (stream * 0x7F4A7C15) + 0x165667B1);
-        x ^= x >> 16;
-        x = unchecked(x * 0x85EBCA6B);
-        x ^= x >> 13;
-        x = unchecked(x * 0xC2B2AE35);
-        return x ^ (x >> 16);
     }
 }
