@@ -18,13 +18,6 @@ public static class BuildRecord
     // How many words at each end of a chip are shown, for a glance at the programmer's display.
     private const int WordsShown = 4;
 
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Writes the record.</summary>
     /// <param name="build">The build.</param>
     /// <param name="files">Its files with their digests.</param>
@@ -32,7 +25,7 @@ public static class BuildRecord
     public static byte[] Write(CartBuild build, ImmutableArray<WrittenFile> files)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.WriteStartObject();
             json.WriteNumber("record", Form);

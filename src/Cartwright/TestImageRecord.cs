@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Text.Encodings.Web;
 using System.Text.Json;
+using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
 using Cartwright.TestImages;
@@ -10,8 +10,6 @@ namespace Cartwright;
 /// <summary>Writes the record of a test image in the form of <see cref="BuildRecord"/>: board, chips and files as there, and what the image is for.</summary>
 public static class TestImageRecord
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Writes the record.</summary>
     /// <param name="set">The images.</param>
     /// <param name="files">Their files with their digests.</param>
@@ -19,7 +17,7 @@ public static class TestImageRecord
     public static byte[] Write(TestImageSet set, ImmutableArray<WrittenFile> files)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             var build = new CartBuild([]) { Board = set.Board, Chips = set.Chips };
             json.WriteStartObject();
