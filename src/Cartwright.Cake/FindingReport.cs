@@ -20,7 +20,7 @@ internal static class FindingReport
 
         if (findings.Count(static finding => finding.Severity == FindingSeverity.Error) is > 0 and var errors)
         {
-            throw new CakeException($"{what}: {errors} error{(errors == 1 ? "" : "s")}; nothing was written. First: {findings.First(static finding => finding.Severity == FindingSeverity.Error).Message}");
+            throw new CakeException($"{what}: {errors} error{(errors == 1 ? "" : "s")}, the first: {findings.First(static finding => finding.Severity == FindingSeverity.Error).Message}");
         }
     }
 
