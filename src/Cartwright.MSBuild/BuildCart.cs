@@ -91,10 +91,10 @@ public sealed class BuildCart : Task
 
     private void Keep(CartBuild build, CartOutputResult result)
     {
-        var state = new CartState(StateFolder, Manifest);
         var home = Path.GetDirectoryName(Manifest)!;
-        CartState.Write(state.Read, build.Manifest!.Programs.Select(program => Path.GetFullPath(Path.Combine(home, program.File.Text))));
-        CartState.Write(state.Stamp, result.Files.Select(file => Path.Combine(build.OutputFolder, file.File.Name)));
+        new CartState(StateFolder, Manifest, OutputFolder, Settings).Keep(
+            build.Manifest!.Programs.Select(program => Path.GetFullPath(Path.Combine(home, program.File.Text))),
+            result.Files.Select(file => Path.Combine(build.OutputFolder, file.File.Name)));
         Log.LogMessage(MessageImportance.High, "{0} -> {1}{2}", build.Manifest.Cart.Name.Text, build.OutputFolder, result.WasThere ? " (as it was)" : "");
     }
 }

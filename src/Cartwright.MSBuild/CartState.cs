@@ -4,33 +4,46 @@ using Cartwright.Images;
 namespace Cartwright.MSBuild;
 
 /// <summary>What is kept of a cart from one build to the next, among the project's intermediate files.</summary>
-internal sealed class CartState(string folder, string manifest)
+/// <param name="folder">The folder for it.</param>
+/// <param name="manifest">The manifest, a full path.</param>
+/// <param name="how">What tells this cart from another of the same manifest.</param>
+internal sealed class CartState(string folder, string manifest, params ReadOnlySpan<string> how)
 {
-    private readonly string _name = $"{Path.GetFileNameWithoutExtension(manifest)}-{FileDigest.Of(Encoding.UTF8.GetBytes(manifest)).Crc32Text}";
+    private readonly string _name = $"{Path.GetFileNameWithoutExtension(manifest)}-{FileDigest.Of(Encoding.UTF8.GetBytes(string.Join('\n', [manifest, .. how]))).Crc32Text}";
 
-    /// <summary>Says how the cart is to be built; written when that changes.</summary>
-    public string Request => InFolder("request");
-
-    /// <summary>Lists the files the last build read.</summary>
-    public string Read => InFolder("read");
-
-    /// <summary>Lists the files the last good build made; written after all of them.</summary>
+    /// <summary>Lists the files the last good build made; written last, so that it is newer than everything it vouches for.</summary>
     public string Stamp => InFolder("made");
 
-    /// <summary>The lines of one of the lists; none when it is not there.</summary>
-    public static string[] Lines(string list) => File.Exists(list) ? File.ReadAllLines(list) : [];
+    private string Read => InFolder("read");
 
-    /// <summary>Writes a file anew unless it holds these lines.</summary>
-    public static void WriteIfOther(string path, IReadOnlyCollection<string> lines)
+    private string Request => InFolder("request");
+
+    /// <summary>Everything in a folder, and what it says was made: also of carts that are no longer asked for.</summary>
+    public static IEnumerable<string> Everything(string folder) =>
+        Directory.Exists(folder) ? Directory.EnumerateFiles(folder, "*.made").SelectMany(Lines).Concat(Directory.EnumerateFiles(folder)) : [];
+
+    /// <summary>Every file that the stamp must be newer than.</summary>
+    public IEnumerable<string> Watched() => Lines(Read).Concat(Lines(Stamp)).Concat([manifest, Request]);
+
+    /// <summary>Keeps how the cart is to be built; the file changes only when that does.</summary>
+    public void Ask(IReadOnlyCollection<string> lines)
     {
-        if (!File.Exists(path) || !File.ReadAllLines(path).SequenceEqual(lines, StringComparer.Ordinal))
+        if (!Lines(Request).SequenceEqual(lines, StringComparer.Ordinal))
         {
-            Write(path, lines);
+            Write(Request, lines);
         }
     }
 
-    /// <summary>Writes a file.</summary>
-    public static void Write(string path, IEnumerable<string> lines)
+    /// <summary>Keeps what a good build read and made.</summary>
+    public void Keep(IEnumerable<string> read, IEnumerable<string> made)
+    {
+        Write(Read, read);
+        Write(Stamp, made);
+    }
+
+    private static string[] Lines(string list) => File.Exists(list) ? File.ReadAllLines(list) : [];
+
+    private static void Write(string path, IEnumerable<string> lines)
     {
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         File.WriteAllLines(path, lines);

@@ -26,32 +26,23 @@ public sealed class FindCarts : Task
     /// <inheritdoc/>
     public override bool Execute()
     {
-        var carts = Manifests.Select(item => (Item: item, Path: item.GetMetadata("FullPath"))).Select(cart => (cart.Item, cart.Path, State: new CartState(StateFolder, cart.Path))).ToList();
-        foreach (var (item, path, state) in carts)
-        {
-            CartState.WriteIfOther(state.Request, Request(item, path));
-        }
-
-        Watched = [.. carts.SelectMany(cart => Watch(cart.Item, cart.Path, cart.State))];
-        Made = [.. carts.SelectMany(static cart => CartState.Lines(cart.State.Stamp).Concat([cart.State.Request, cart.State.Read, cart.State.Stamp])).Select(static file => new TaskItem(file))];
+        Watched = [.. Manifests.SelectMany(Watch)];
+        Made = [.. CartState.Everything(StateFolder).Select(static file => new TaskItem(file))];
         return true;
     }
 
-    private static List<string> Request(ITaskItem item, string path) =>
-    [
-        $"cartwright {LibraryVersion.Text}", path, item.GetMetadata("OutputFolder"),
-        .. CartSettings.Overrides(CartSettings.Words(item.GetMetadata("Settings"))).ByKey.Select(static pair => $"{pair.Key}={pair.Value}"),
-    ];
-
-    private IEnumerable<TaskItem> Watch(ITaskItem item, string path, CartState state) =>
-        CartState.Lines(state.Read).Concat(CartState.Lines(state.Stamp)).Concat([path, state.Request]).Select(file =>
+    private IEnumerable<TaskItem> Watch(ITaskItem item)
+    {
+        var (manifest, folder, settings) = (item.GetMetadata("FullPath"), item.GetMetadata("OutputFolder"), item.GetMetadata("Settings"));
+        var state = new CartState(StateFolder, manifest, folder, settings);
+        state.Ask([$"cartwright {LibraryVersion.Text}", .. CartSettings.Overrides(CartSettings.Words(settings)).ByKey.Select(static pair => $"{pair.Key}={pair.Value}")]);
+        return state.Watched().Select(file => new TaskItem(file, new Dictionary<string, string>
         {
-            var watched = new TaskItem(file);
-            watched.SetMetadata("Stamp", state.Stamp);
-            watched.SetMetadata("Manifest", path);
-            watched.SetMetadata("OutputFolder", item.GetMetadata("OutputFolder"));
-            watched.SetMetadata("Settings", item.GetMetadata("Settings"));
-            watched.SetMetadata("StateFolder", StateFolder);
-            return watched;
-        });
+            ["Manifest"] = manifest,
+            ["OutputFolder"] = folder,
+            ["Settings"] = settings,
+            ["StateFolder"] = StateFolder,
+            ["Stamp"] = state.Stamp,
+        }));
+    }
 }

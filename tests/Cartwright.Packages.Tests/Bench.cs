@@ -71,6 +71,7 @@ internal sealed class Bench : IDisposable
         start.Environment["UseSharedCompilation"] = "false";
         start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
         start.Environment["DOTNET_NOLOGO"] = "1";
+        start.Environment["NO_COLOR"] = "1";
         return Tool.Run(start, TimeLimit);
     }
 

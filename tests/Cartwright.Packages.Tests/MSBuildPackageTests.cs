@@ -11,6 +11,7 @@ public sealed partial class MSBuildPackageTests
           <ItemGroup>
             <PackageReference Include="Cartwright.MSBuild" Version="{Bench.Version}" PrivateAssets="all" />
             <CartManifest Include="cart.json" />
+            <CartManifest Include="second/cart.json" OutputFolder="low-voltage" Settings="board:chips:U1:part=SST39VF040" />
             <CartManifest Include="second/cart.json" OutputFolder="release" Settings="cart:revision=2;cart:name=second" />
           </ItemGroup>
         </Project>
@@ -24,7 +25,9 @@ public sealed partial class MSBuildPackageTests
         bench.CopyCart("lantern-tide-gb", "second");
         bench.Write("game.csproj", Project);
 
-        Assert.Equal(["lantern-tide-snes", "second"], Built(bench.Succeed("build")));
+        var output = bench.Succeed("build");
+        Assert.Equal(["lantern-tide-gb", "lantern-tide-snes", "second"], Built(output));
+        Assert.Contains($"{bench.At("second", "cart.json")} : warning CW5503: U1: SST39VF040 ", output, StringComparison.Ordinal);
         OwnBuild.Equal(manifest, bench.At("dist"));
         Assert.Contains("\"revision\": \"2\"", File.ReadAllText(bench.At("release", "second.record.json")), StringComparison.Ordinal);
 
@@ -48,15 +51,15 @@ public sealed partial class MSBuildPackageTests
         Assert.Matches($@"{Regex.Escape(manifest)}\(2,1\): error CW\d{{4}}: .*progams", failed.Output);
 
         bench.Succeed("clean");
-        Assert.Empty(Directory.EnumerateFiles(bench.At("dist")).Concat(Directory.EnumerateFiles(bench.At("release"))));
+        Assert.Empty(new[] { "dist", "low-voltage", "release" }.SelectMany(folder => Directory.EnumerateFiles(bench.At(folder))));
         Assert.True(File.Exists(program));
     }
 
     private static IEnumerable<string> Built(string output) => BuiltLine().Matches(output).Select(static match => match.Groups[1].Value).Order(StringComparer.Ordinal);
 
     private static List<(string, DateTime)> Times(Bench bench) =>
-        [.. Directory.EnumerateFiles(bench.Folder, "*", SearchOption.AllDirectories).Where(static file => file.Contains("/dist/", StringComparison.Ordinal) || file.Contains("/release/", StringComparison.Ordinal) || file.EndsWith(".made", StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(static file => (file, File.GetLastWriteTimeUtc(file)))];
+        [.. new[] { "dist", "release", "obj" }.SelectMany(folder => Directory.EnumerateFiles(bench.At(folder), folder == "obj" ? "*.made" : "*", SearchOption.AllDirectories)).Select(static file => (file, File.GetLastWriteTimeUtc(file)))];
 
-    [GeneratedRegex(@"^\s*([\w-]+) -> \S*/(?:dist|release)\r?$", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^\s*([\w-]+) -> \S*/(?:dist|low-voltage|release)\r?$", RegexOptions.Multiline)]
     private static partial Regex BuiltLine();
 }
