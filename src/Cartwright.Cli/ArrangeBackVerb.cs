@@ -95,7 +95,7 @@ internal static class ArrangeBackVerb
 
     private static void PutBack(Board board, Site site, string file, byte[] held, WordOrder order, byte[] bytes, FindingLog log)
     {
-        var needed = ChipMerger.ContentOf(site, bytes);
+        var needed = ChipMerger.Needs(site, bytes);
         if (held.Length < needed)
         {
             log.Add(InspectionFindings.ChipsDoNotFit, new SourcePlace(file), $"{file} has {ByteSize.Describe(held.Length)}, and {site.Name} holds {ByteSize.Describe(needed)} of the region.");

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using Cartwright.Boards;
+using Cartwright.Chips;
 using Cartwright.Findings;
 using Cartwright.Manifests;
 
@@ -12,15 +13,20 @@ internal static class BoardsVerb
 {
     public static Verb Create(TextWriter output, TextWriter errors)
     {
-        var words = new Argument<string[]>("words") { Description = "A board to show in full, or words to search for.", Arity = ArgumentArity.ZeroOrMore };
+        var words = new Argument<string[]>("words") { Description = "A board to show in full, a manifest whose board is shown, or words to search for.", Arity = ArgumentArity.ZeroOrMore };
         var json = Verb.JsonOption();
-        var verb = new Verb("boards", "Lists the boards of the catalogue, or shows one with its sites.", "cartwright boards", "cartwright boards md", "cartwright boards md-double-8bit") { words, json };
+        var verb = new Verb("boards", "Lists the boards of the catalogue, or shows one with its sites.", "cartwright boards", "cartwright boards md", "cartwright boards md-double-8bit", "cartwright boards cart.json") { words, json };
         verb.SetAction(parsed => Run(parsed.GetValue(words) ?? [], parsed.GetValue(json), output, errors));
         return verb;
     }
 
     private static int Run(string[] words, bool json, TextWriter output, TextWriter errors)
     {
+        if (words is [var file] && (File.Exists(file) || File.Exists(Path.Combine(file, "cart.json"))))
+        {
+            return Own(ManifestInput.Path(file), json, output, errors);
+        }
+
         var found = words is [var id] && BoardCatalog.Find(id) is { } exact
             ? [exact]
             : BoardCatalog.All.Where(board => words.All(word => Matches(board, word))).ToList();
@@ -41,6 +47,37 @@ internal static class BoardsVerb
         else
         {
             Columns.Write(output, "", [.. found.Select(static board => new[] { board.Id, board.Description })]);
+        }
+
+        return ExitCode.Done;
+    }
+
+    // A board described in a manifest, with the chips fitted there.
+    private static int Own(string file, bool json, TextWriter output, TextWriter errors)
+    {
+        var log = new FindingLog();
+        var manifest = ImageInput.Read(file, log) is { } text ? ManifestReader.Read(file, text, ManifestInput.Overrides([]), log) : null;
+        var board = manifest is null ? null : BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        ImageInput.WriteFindings(errors, log.ToSorted());
+        if (board is null)
+        {
+            return ExitCode.Refused;
+        }
+
+        if (json)
+        {
+            Json.Write(output, writer => WriteJson(writer, [board]));
+            return ExitCode.Done;
+        }
+
+        WriteBoard(output, board);
+        foreach (var site in board.Sites.Where(LineTable.IsNeeded))
+        {
+            if (manifest!.Board.Chips.GetValueOrDefault(site.Name)?.Part is { } name && PartCatalog.BuiltIn.Find(name.Text) is { } part && SiteLines.Fit(site, (int)part.CapacityBytes))
+            {
+                output.WriteLine($"Writing {part.Name} at {site.Name} in place");
+                Columns.Write(output, "  ", InPlaceTable.Rows(site, part));
+            }
         }
 
         return ExitCode.Done;
@@ -68,6 +105,12 @@ internal static class BoardsVerb
         foreach (var (site, clause) in board.Sites.SelectMany(static site => SiteWiring.Clauses(site).Select(clause => (site, clause))))
         {
             output.WriteLine($"  {site.Name}: {clause}");
+        }
+
+        foreach (var site in board.Sites.Where(static site => LineTable.IsNeeded(site)))
+        {
+            output.WriteLine($"Lines of {site.Name}");
+            Columns.Write(output, "  ", LineTable.Rows(site));
         }
 
         if (board.Source is { } source)
@@ -99,6 +142,7 @@ internal static class BoardsVerb
                 json.WriteNumber("start", site.Start);
                 json.WriteString("fill", BoardReader.Word(site.Fill));
                 json.WriteString("meaning", site.Meaning);
+                LineTable.WriteJson(json, site);
                 if (SiteWiring.Clauses(site) is { IsEmpty: false } clauses)
                 {
                     json.WriteStartArray("wiring");

@@ -31,6 +31,7 @@ internal static class BuildReport
         }
 
         WriteChips(output, result.Files);
+        WriteRewrites(output, result.Rewrites);
         output.WriteLine(dryRun ? $"Would be written into {build.OutputFolder}" : $"Written into {build.OutputFolder}");
         Columns.Write(output, "  ", [.. result.Files.Select(static file => new[] { file.File.Name, ByteSize.Words(file.Digest.Size), "CRC-32 " + file.Digest.Crc32Text })]);
     }
@@ -51,6 +52,35 @@ internal static class BuildReport
             output.WriteLine("Chips");
             Columns.Write(output, "  ", rows);
         }
+    }
+
+    // What the chips on the bench hold is for their owner to know.
+    private static void WriteRewrites(TextWriter output, ImmutableArray<ChipRewrite> rewrites)
+    {
+        if (!rewrites.IsEmpty)
+        {
+            output.WriteLine("Changed since the build that was there");
+            Columns.Write(output, "  ", [.. rewrites.Select(static rewrite => new[] { rewrite.Chip.Site.Name, PlanReport.Summary(rewrite.Plan) })]);
+        }
+    }
+
+    private static void WriteRewrites(Utf8JsonWriter json, ImmutableArray<ChipRewrite> rewrites)
+    {
+        json.WriteStartArray("rewrites");
+        foreach (var rewrite in rewrites)
+        {
+            json.WriteStartObject();
+            json.WriteString("site", rewrite.Chip.Site.Name);
+            json.WriteBoolean("changed", rewrite.Plan is not null);
+            if (rewrite.Plan is { } plan)
+            {
+                PlanReport.WriteCounts(json, plan);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     public static void WriteJson(TextWriter output, CartBuild build, CartOutputResult? result, ImmutableArray<Finding> findings, bool dryRun) =>
@@ -76,6 +106,7 @@ internal static class BuildReport
                 }
 
                 json.WriteEndArray();
+                WriteRewrites(json, result.Rewrites);
                 json.WritePropertyName("record");
                 using var record = JsonDocument.Parse(result.Files[^1].File.Parts[0]);
                 record.RootElement.WriteTo(json);

@@ -57,6 +57,7 @@ internal static class CartwrightCommand
             MendVerb.Create(output, errors),
             PatchVerb.Create(output, errors),
             ArrangeVerb.Create(output, errors),
+            PlanVerb.Create(output, errors),
             RunVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),

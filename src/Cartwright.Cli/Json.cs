@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -63,6 +64,10 @@ internal static class Json
             json.WriteNumber("offset", offset);
         }
     }
+
+    /// <summary>The name of a member for words that are shown to people: <c>data lines</c> gives <c>dataLines</c>.</summary>
+    public static string Name(string words) =>
+        JsonNamingPolicy.CamelCase.ConvertName(CultureInfo.InvariantCulture.TextInfo.ToTitleCase(words).Replace(" ", "", StringComparison.Ordinal));
 
     /// <summary>Writes a list of texts.</summary>
     public static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using System.Text.Json;
 using Cartwright.Chips;
 using Cartwright.Manifests;
@@ -12,9 +11,12 @@ internal static class PartsVerb
 {
     public static Verb Create(TextWriter output, TextWriter errors)
     {
-        var words = new Argument<string[]>("words") { Description = "A part to show in full, or words to search for: a size, a supply, a package, a maker.", Arity = ArgumentArity.ZeroOrMore };
+        var words = new Argument<string[]>("words") { Description = "A part to show in full, or words to search for: a size (512KiB, 512KiB+), a supply (5V, 3.3V), an access time (90ns), a package (DIP32), a maker.", Arity = ArgumentArity.ZeroOrMore };
         var json = Verb.JsonOption();
-        var verb = new Verb("parts", "Lists the parts of the catalogue, or shows one.", "cartwright parts SST39SF040", "cartwright parts 512KiB 5V DIP") { words, json };
+        var verb = new Verb("parts", "Lists the parts of the catalogue, or shows one.", "cartwright parts SST39SF040", "cartwright parts 512KiB 5V DIP", "cartwright parts 1MiB+ 16-bit 3.3V 90ns")
+        {
+            words, json, PartsFitVerb.Create(output, errors), PartsDecodeVerb.Create(output, errors), PartsIdentifyVerb.Create(output, errors),
+        };
         verb.SetAction(parsed => Run(parsed.GetValue(words) ?? [], parsed.GetValue(json), output, errors));
         return verb;
     }
@@ -34,11 +36,12 @@ internal static class PartsVerb
 
         if (json)
         {
-            Json.Write(output, writer => WriteJson(writer, found));
+            Json.Write(output, writer => WriteJson(writer, found, withPinOuts: exact is not null));
         }
         else if (exact is not null)
         {
             WritePart(output, exact);
+            PinOutReport.WriteText(output, PinOutCatalog.BuiltIn.Of(exact));
         }
         else
         {
@@ -82,7 +85,7 @@ internal static class PartsVerb
         ("found at", part.Evidence.SourceAddress),
     ];
 
-    private static void WriteJson(Utf8JsonWriter json, ImmutableArray<Part> parts)
+    private static void WriteJson(Utf8JsonWriter json, ImmutableArray<Part> parts, bool withPinOuts)
     {
         json.WriteStartArray("parts");
         foreach (var part in parts)
@@ -90,10 +93,15 @@ internal static class PartsVerb
             json.WriteStartObject();
             foreach (var (name, text) in Rows(part))
             {
-                json.WriteString(JsonNamingPolicy.CamelCase.ConvertName(CultureInfo.InvariantCulture.TextInfo.ToTitleCase(name).Replace(" ", "", StringComparison.Ordinal)), text);
+                json.WriteString(Json.Name(name), text);
             }
 
             json.WriteNumber("capacityBytes", part.CapacityBytes);
+            if (withPinOuts)
+            {
+                PinOutReport.WriteJson(json, PinOutCatalog.BuiltIn.Of(part));
+            }
+
             json.WriteEndObject();
         }
 

@@ -49,7 +49,8 @@ internal static class PatchVerb
             var result = ImageInput.Read(file, log) is { } bytes && ImageInput.Read(name, log) is { } held ? patcher.Apply((file, bytes), (name, held), log) : null;
             var changes = result is not null && onto is not null ? Chips(file, result, new ChipCutter(onto, parts, WordOrder.Bus), log) : [];
             var written = result is null || log.HasErrors ? null : NewFile.Write(NewFile.Beside(Path.GetFullPath(file), parsed.GetValue(target), "patched"), result.Bytes, log);
-            return Report(file, result, changes, written, log, parsed.GetValue(json), output, errors);
+            var rewrites = changes.Select(change => (change, ChipRewrite.Of(change, parts.GetValueOrDefault(change.Chip.Site.Name)?.Text))).ToImmutableArray();
+            return Report(file, result, rewrites, written, log, parsed.GetValue(json), output, errors);
         });
         return verb;
     }
@@ -58,7 +59,7 @@ internal static class PatchVerb
     private static ImmutableArray<ChipChange> Chips(string file, PatchedImage result, ChipCutter cutter, FindingLog log) =>
         result is { Before: { } before, Image: { } after } ? ChipChange.Between(cutter.Cut(before.Cart.Rom, file, new FindingLog()), cutter.Cut(after.Cart.Rom, file, log)) : [];
 
-    private static int Report(string file, PatchedImage? result, ImmutableArray<ChipChange> chips, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
+    private static int Report(string file, PatchedImage? result, ImmutableArray<(ChipChange Change, ChipRewrite? Rewrite)> chips, string? written, FindingLog log, bool json, TextWriter output, TextWriter errors)
     {
         var findings = log.ToSorted();
         if (json)
@@ -97,7 +98,7 @@ internal static class PatchVerb
         return log.HasErrors ? ExitCode.Refused : ExitCode.Done;
     }
 
-    private static void WriteText(TextWriter output, string file, PatchedImage result, ImmutableArray<ChipChange> chips, string written)
+    private static void WriteText(TextWriter output, string file, PatchedImage result, ImmutableArray<(ChipChange Change, ChipRewrite? Rewrite)> chips, string written)
     {
         output.WriteLine(result.Image is { } image ? $"{file}: {image.Found.Platform.Facts.Name}, {image.Cart.Layout.Variant}" : $"{file}: no clear platform");
         if (!result.Banks.IsEmpty)
@@ -112,7 +113,10 @@ internal static class PatchVerb
         if (!chips.IsEmpty)
         {
             output.WriteLine("Chips to write again");
-            Columns.Write(output, "  ", [.. chips.Select(static change => new[] { change.Chip.Site.Name, change.Chip.PartName ?? "", string.Create(CultureInfo.InvariantCulture, $"{change.Changed} of {change.Chip.Capacity} bytes") })]);
+            Columns.Write(output, "  ", [.. chips.Select(static row => new[]
+            {
+                row.Change.Chip.Site.Name, row.Change.Chip.PartName ?? "", string.Create(CultureInfo.InvariantCulture, $"{row.Change.Changed} of {row.Change.Chip.Capacity} bytes"), row.Rewrite is { } rewrite ? PlanReport.Summary(rewrite.Plan) : "",
+            })]);
         }
 
         if (!result.Mended.IsEmpty)
@@ -124,16 +128,21 @@ internal static class PatchVerb
         output.WriteLine($"Written to {written}");
     }
 
-    private static void WriteChips(Utf8JsonWriter json, ImmutableArray<ChipChange> chips)
+    private static void WriteChips(Utf8JsonWriter json, ImmutableArray<(ChipChange Change, ChipRewrite? Rewrite)> chips)
     {
         json.WriteStartArray("chips");
-        foreach (var change in chips)
+        foreach (var (change, rewrite) in chips)
         {
             json.WriteStartObject();
             json.WriteString("site", change.Chip.Site.Name);
             json.WriteString("part", change.Chip.PartName);
             json.WriteNumber("capacity", change.Chip.Capacity);
             json.WriteNumber("changed", change.Changed);
+            if (rewrite?.Plan is { } plan)
+            {
+                PlanReport.WriteCounts(json, plan);
+            }
+
             json.WriteEndObject();
         }
 

@@ -218,9 +218,19 @@ public static class BuildRecord
 
     private static void WriteWiring(Utf8JsonWriter json, Site site)
     {
-        if (site.DataLinesReversed)
+        if (site.DataLines is { } data)
         {
-            json.WriteString("dataLines", "reversed");
+            json.WriteString("dataLines", DataLineOrders.NameOf(data) ?? data.ToString());
+        }
+
+        if (!site.AddressLines.IsEmpty)
+        {
+            json.WriteString("addressLines", SiteWiring.Lines('A', site.AddressLines));
+        }
+
+        foreach (var (line, tie) in site.Ties)
+        {
+            json.WriteString(FormattableString.Invariant($"A{line}"), BoardReader.Word(tie));
         }
 
         if (site.RestAt is { } at)

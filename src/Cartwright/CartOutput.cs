@@ -72,12 +72,13 @@ public static class CartOutput
         var record = new OutputFile(build.Manifest!.Cart.Name.Text + ".record.json", OutputKind.Record, ImageFormat.Raw, [BuildRecord.Write(build, files)]);
         ImmutableArray<WrittenFile> all = [.. files, new WrittenFile(record, FileDigest.Of(record.Parts[0].Span))];
         var wasThere = all.AsEnumerable().Reverse().All(written => written.IsIn(build.OutputFolder));
+        var rewrites = wasThere ? [] : LastBuild.Changes(build, files);
         if (!dryRun && !wasThere)
         {
             OutputFiles.Write(build.OutputFolder, [.. all.Select(static written => written.File)], build.OutputPlace, log);
         }
 
-        return new CartOutputResult(all, log.ToSorted()) { WasThere = wasThere };
+        return new CartOutputResult(all, log.ToSorted()) { WasThere = wasThere, Rewrites = rewrites };
     }
 
     // Files that share their bytes share their digest: it is the slowest thing a build computes.

@@ -11,4 +11,7 @@ public sealed record CartOutputResult(ImmutableArray<WrittenFile> Files, Immutab
 {
     /// <summary>True when the folder held all of it already, the record among it, so that nothing was written.</summary>
     public bool WasThere { get; init; }
+
+    /// <summary>What changes on chips whose image of the build before was in the folder; empty for a first build.</summary>
+    public ImmutableArray<ChipRewrite> Rewrites { get; init; } = [];
 }

@@ -7,6 +7,7 @@ using Cartwright.Images;
 using Cartwright.Inspection;
 using Cartwright.Manifests;
 using Cartwright.Patching;
+using Cartwright.Plans;
 using Cartwright.Platforms;
 using Cartwright.Programs;
 using Cartwright.Roms;
@@ -25,6 +26,9 @@ public static class FindingCatalog
         new("Header and checksums", HeaderFindings.All),
         new("Board", BoardFindings.All),
         new("Parts", PartFindings.All),
+        new("What chips say of themselves", CfiFindings.All),
+        new("Described parts", OwnPartFindings.All),
+        new("Write plan", PlanFindings.All),
         new("Output", OutputFindings.All),
         new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),

@@ -19,11 +19,12 @@ public sealed partial class ArchitectureTests
         ["Programs"] = ["Findings"],
         ["Manifests"] = ["Findings", "Ordering", "Programs"],
         ["Chips"] = ["Findings", "Manifests"],
+        ["Plans"] = ["Chips", "Findings", "Manifests"],
         ["Roms"] = ["Findings", "Manifests", "Programs"],
         ["Headers"] = ["Findings", "Manifests", "Roms"],
         ["Inspection"] = ["Findings", "Headers", "Manifests", "Ordering", "Patching", "Platforms", "Roms"],
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
-        ["Boards"] = ["Findings", "Headers", "Manifests"],
+        ["Boards"] = ["Findings", "Headers", "Manifests", "Ordering"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };

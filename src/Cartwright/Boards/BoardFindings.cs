@@ -67,10 +67,31 @@ public static class BoardFindings
     public static readonly FindingRule UnevenBlocks = new("CW5015", FindingSeverity.Error, "ROM does not divide into the board's blocks",
         "The console selects equal blocks; a part of one would lie in none.", "State a size that the number of blocks divides.");
 
+    /// <summary>A site names lines the chip does not have.</summary>
+    public static readonly FindingRule MoreLines = new("CW5020", FindingSeverity.Error, "More lines than the chip has",
+        "The words could not be put where the bus would read them.", "Fit a larger chip whose size is a power of two, or correct `addressLines`.");
+
+    /// <summary>An address line that is both tied and driven.</summary>
+    public static readonly FindingRule LineUsedTwice = new("CW5021", FindingSeverity.Error, "Line used twice",
+        "A driven line that is tied as well is a short between the bus and the supply.", "Take the tie out, or make the ROM small enough for the lines that are left.");
+
+    /// <summary>An address line that meets nothing.</summary>
+    public static readonly FindingRule OpenLine = new("CW5022", FindingSeverity.Warning, "Open address line",
+        "An open input follows leakage, touch and temperature, and one that hovers between the levels makes the chip draw current; that the slice is there for both levels only hides it.",
+        "Tie the pin to ground or supply, as the data sheet of the chip asks.");
+
+    /// <summary>A chip that would be enabled when it must not be.</summary>
+    public static readonly FindingRule NoInverter = new("CW5023", FindingSeverity.Warning, "Inverter missing before the enable",
+        "Memory chips are enabled by a low level; without an inverter this one answers in the other half of its range.", "Put an inverter between the line and the chip's enable, or describe the board as it is.");
+
+    /// <summary>A chip slower than the console asks for.</summary>
+    public static readonly FindingRule TooSlow = new("CW5024", FindingSeverity.Warning, "Chip slower than the socket asks",
+        "The console would read before the data are there; that shows as bytes that are the one before, often only when warm.", "Fit a faster grade, and compare both times with the data sheets.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
     [
         Unknown, None, Contradiction, OtherPlatform, RomTooLarge, RegionWithoutSite, Unused, NotWiredFor, UnknownSite, NoPart, LargerThanSite, OwnPart,
-        HalfWord, BadCapacity, UnevenBlocks,
+        HalfWord, BadCapacity, UnevenBlocks, MoreLines, LineUsedTwice, OpenLine, NoInverter, TooSlow,
     ];
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Manifests;
+using Cartwright.Ordering;
 
 namespace Cartwright.Boards;
 
@@ -20,7 +21,8 @@ public static class BoardReader
     private static readonly ImmutableSortedDictionary<string, ByteOrder> Orders = ManifestWords.Words(
         ("big-endian", ByteOrder.BigEndian), ("little-endian", ByteOrder.LittleEndian));
 
-    private static readonly ImmutableSortedDictionary<string, bool> DataLines = ManifestWords.Words(("straight", false), ("reversed", true));
+    private static readonly ImmutableSortedDictionary<string, LineTie> Ties = ManifestWords.Words(
+        ("low", LineTie.Low), ("high", LineTie.High), ("open", LineTie.Open));
 
     /// <summary>Reads a board.</summary>
     /// <param name="section">The section with its keys.</param>
@@ -58,11 +60,13 @@ public static class BoardReader
             log.Add(ManifestFindings.UnsafeName, name.Place, $"`{name.Text}` cannot be part of a file name: {problem}.");
         }
 
+        var width = Width(section, "width", log);
+        var lines = new LineReader(section, log);
         var rest = section.Text("length", log) is not { } length || string.Equals(length.Text, "rest", StringComparison.OrdinalIgnoreCase);
         return name is null ? null : new Site(
             name.Text,
             section.Text("region", log)?.Text ?? ManifestReader.OnlyRegion,
-            Width(section, "width", log),
+            width,
             section.Choice("lane", Lanes, log) ?? Lane.Word,
             section.Size("start", log) ?? 0,
             rest ? null : section.Size("length", log),
@@ -70,7 +74,12 @@ public static class BoardReader
         {
             Every = section.Size("every", log),
             Largest = section.Size("largest", log),
-            DataLinesReversed = section.Choice("dataLines", DataLines, log) ?? false,
+            DataLines = lines.DataLines(width),
+            AddressLines = lines.AddressLines("addressLines"),
+            Ties = lines.Ties(Ties),
+            Latched = lines.AddressLines("latched"),
+            Select = lines.Select(),
+            AccessNs = section.Fraction("accessNs", log),
             RestAt = section.Size("restAt", log),
             Blocks = section.Number("blocks", log) is { } blocks ? (int)Math.Min(blocks, int.MaxValue) : null,
             BlockStep = section.Size("blockStep", log),
@@ -109,6 +118,7 @@ public static class BoardReader
             }
 
             CheckSpread(site, board.BusWidth / 8, Contradiction);
+            CheckLines(site, Contradiction);
             if (site.Every is { } every && site.End > every)
             {
                 Contradiction($"The slice of the site {site.Name} is not inside a block of {ByteSize.Words(every)}.", "a `length` that ends inside the block, or no `every`");
@@ -128,6 +138,12 @@ public static class BoardReader
         {
             Contradiction($"The sites {first.Name} and {second.Name} both drive the lane `{Word(second.Lane)}` for the same bytes of the region `{second.Region}`.",
                 "slices that do not overlap, or different lanes");
+        }
+
+        foreach (var (first, second) in Together(board.Sites))
+        {
+            Contradiction($"The sites {first.Name} and {second.Name} are both enabled from ${Math.Max(first.Select!.Start!.Value, second.Select!.Start!.Value):X} on, on the same data lines.",
+                "ranges that do not overlap, or different lanes");
         }
 
         var twice = board.Sites.GroupBy(static site => site.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(static group => group.Count() > 1);
@@ -158,8 +174,32 @@ public static class BoardReader
         }
     }
 
+    private static void CheckLines(Site site, Action<string, string> contradiction)
+    {
+        if (site.AddressLines.Length > LineOrder.MostLines || site.AddressLines.Distinct().Count() < site.AddressLines.Length)
+        {
+            contradiction($"A line of the chip meets two lines of the bus at the site {site.Name}.", "each line once in `addressLines`");
+        }
+
+        foreach (var line in site.Ties.Keys.Where(line => site.AddressLines.Contains(line) || site.Latched.Contains(line)))
+        {
+            contradiction(FormattableString.Invariant($"A{line} of the site {site.Name} is tied, and driven as well."), "a line in one of `addressLines`, `latched` and `ties`");
+        }
+
+        if (site.DataLines is { } data && data.Count != site.Width)
+        {
+            contradiction(FormattableString.Invariant($"The site {site.Name} names {data.Count} data lines and has {site.Width}."), "every data line of the chip once");
+        }
+    }
+
     // Pairs of chips that would answer at the same address on the same data lines.
-    private static IEnumerable<(Site First, Site Second)> Rivals(ImmutableArray<Site> sites)
+    private static IEnumerable<(Site First, Site Second)> Rivals(ImmutableArray<Site> sites) => Neighbours(sites).Where(static pair => Overlap(pair.First, pair.Second));
+
+    // Pairs that one access enables, whatever of the region they hold.
+    private static IEnumerable<(Site First, Site Second)> Together(ImmutableArray<Site> sites) => Neighbours(sites).Where(static pair =>
+        pair.First.Select is { Start: { } first, End: { } firstEnd } && pair.Second.Select is { Start: { } second, End: { } secondEnd } && first <= secondEnd && second <= firstEnd);
+
+    private static IEnumerable<(Site First, Site Second)> Neighbours(ImmutableArray<Site> sites)
     {
         for (var i = 0; i < sites.Length; i++)
         {
@@ -167,8 +207,7 @@ public static class BoardReader
             {
                 var (first, second) = (sites[i], sites[j]);
                 if (string.Equals(first.Region, second.Region, StringComparison.OrdinalIgnoreCase)
-                    && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word)
-                    && Overlap(first, second))
+                    && (first.Lane == second.Lane || first.Lane == Lane.Word || second.Lane == Lane.Word))
                 {
                     yield return (first, second);
                 }
@@ -188,6 +227,10 @@ public static class BoardReader
     /// <summary>The word for a way to fill a chip.</summary>
     /// <param name="fill">The way.</param>
     public static string Word(ChipFill fill) => ManifestWords.WordOf(Fills, fill);
+
+    /// <summary>The word for a tie.</summary>
+    /// <param name="tie">The tie.</param>
+    public static string Word(LineTie tie) => ManifestWords.WordOf(Ties, tie);
 
     /// <summary>The word for a byte order.</summary>
     /// <param name="order">The order.</param>

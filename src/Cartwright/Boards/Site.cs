@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using Cartwright.Ordering;
+
 namespace Cartwright.Boards;
 
 /// <summary>A place for one chip on a board, and which bytes of the ROM that chip holds.</summary>
@@ -16,8 +19,23 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>Bytes of the region's blocks, where the chip holds its slice of each of them, one behind the other; null where the slice is one run.</summary>
     public long? Every { get; init; }
 
-    /// <summary>True when the chip's data lines meet the bus in reverse: its D0 on the bus's highest line.</summary>
-    public bool DataLinesReversed { get; init; }
+    /// <summary>For each data line of its lane, from the lowest, the chip's line; null where they run straight.</summary>
+    public LineOrder? DataLines { get; init; }
+
+    /// <summary>For each address line of the bus, counted in words of the chip from the lowest, the chip's line; empty where they run straight. Lines that are not listed follow in their own order.</summary>
+    public ImmutableArray<int> AddressLines { get; init; } = [];
+
+    /// <summary>What address lines of the chip meet that the bus does not drive.</summary>
+    public ImmutableSortedDictionary<int, LineTie> Ties { get; init; } = ImmutableSortedDictionary<int, LineTie>.Empty;
+
+    /// <summary>Address lines of the chip that a bank latch drives.</summary>
+    public ImmutableArray<int> Latched { get; init; } = [];
+
+    /// <summary>What enables the chip; null where the board does not say.</summary>
+    public SiteSelect? Select { get; init; }
+
+    /// <summary>Nanoseconds from address or enable to data that the console leaves the chip; null where the board does not say.</summary>
+    public double? AccessNs { get; init; }
 
     /// <summary>Where on the chip, in bytes of the region, a bus line selects the rest of a ROM that is no power of two; null where the ROM is in one piece.</summary>
     public long? RestAt { get; init; }

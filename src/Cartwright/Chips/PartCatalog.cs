@@ -52,8 +52,9 @@ public sealed class PartCatalog
         _byName.TryGetValue(PartName.Plain(name), out var index) || _byName.TryGetValue(PartName.Plain(PartName.Stem(name)), out index) ? At(index) : null;
 
     /// <summary>The parts that every word matches, in the order of the table.</summary>
-    /// <param name="words">Words between blanks: pieces of a name, maker, kind or package; or whole sizes (<c>512KiB</c>, <c>4Mbit</c>),
-    /// supplies (<c>5V</c>, <c>3V</c>, <c>mixed</c>) and widths (<c>8-bit</c>, <c>16-bit</c>, <c>serial</c>).</param>
+    /// <param name="words">Words between blanks: pieces of a name, maker, kind or package; or whole sizes (<c>512KiB</c>, <c>4Mbit</c>, and
+    /// <c>512KiB+</c> for that and more), supplies (<c>5V</c>, <c>3V</c>, <c>mixed</c>, or a voltage the part must stand: <c>3.3V</c>), access times
+    /// at most (<c>90ns</c>), packages with their pins (<c>DIP32</c>) and widths (<c>8-bit</c>, <c>16-bit</c>, <c>serial</c>).</param>
     public ImmutableArray<Part> Search(string words)
     {
         var wanted = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);

@@ -57,6 +57,19 @@ public static class PartChecks
         CheckWriting(report);
     }
 
+    /// <summary>Tells what is worth knowing before a chip is written: what its entry rests on, how often it stands it, and the usual cautions.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="site">What to call the chip: its site, or the file it is to hold.</param>
+    /// <param name="log">Where the findings go.</param>
+    /// <param name="place">Where the user chose the part.</param>
+    public static void CheckWriting(Part part, string site, FindingLog log, SourcePlace place)
+    {
+        var report = new Report(part, new PartUse(0, 0, 0, site), log, place);
+        CheckEvidence(report);
+        CheckEndurance(report);
+        CheckWriting(report);
+    }
+
     private static void CheckKind(Report report)
     {
         var part = report.Part;

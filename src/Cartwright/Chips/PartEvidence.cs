@@ -18,6 +18,9 @@ public sealed record PartEvidence
     /// <summary>True when the capacity was seen, by itself or as the sum of a sector map.</summary>
     public bool SawCapacity => Status == PartStatus.Verified || Lists("capacity") || Lists("sector map");
 
+    /// <summary>True when the sector map, or the size of the pages, was seen.</summary>
+    public bool SawSectors => Status == PartStatus.Verified || Lists("sector") || Lists("page size") || Lists("page write") || Lists("all filled columns");
+
     /// <summary>True when the width of the data bus was seen: the capacity line of a data sheet names it, as do pin-outs and packages.</summary>
     public bool SawDataBus => SawCapacity || Lists("package") || Lists("pin-out");
 

@@ -11,4 +11,7 @@ public enum PartStatus
 
     /// <summary>Everything is from memory: check the data sheet.</summary>
     FromMemory,
+
+    /// <summary>No entry of the catalogue: somebody described the part, or the chip itself did.</summary>
+    Described,
 }

@@ -17,6 +17,12 @@ internal static class PartWords
         ("8/16 selectable", "8-bit or 16-bit", PartDataBus.Selectable),
         ("serial", "serial", PartDataBus.Serial));
 
+    /// <summary>Data lines as a manifest states them.</summary>
+    public static WordTable<PartDataBus> Widths { get; } = new(
+        ("8", "8-bit", PartDataBus.Eight),
+        ("16", "16-bit", PartDataBus.Sixteen),
+        ("8/16", "8-bit or 16-bit", PartDataBus.Selectable));
+
     public static WordTable<SupplyClass> SupplyClasses { get; } = new(
         ("5V", "5V", SupplyClass.FiveVolt),
         ("3V", "3V", SupplyClass.ThreeVolt),
@@ -31,5 +37,12 @@ internal static class PartWords
     public static WordTable<PartStatus> Statuses { get; } = new(
         ("verified", "verified", PartStatus.Verified),
         ("partly verified", "partly verified", PartStatus.PartlyVerified),
-        ("from memory", "from memory", PartStatus.FromMemory));
+        ("from memory", "from memory", PartStatus.FromMemory),
+        ("described", "as described", PartStatus.Described));
+
+    public static WordTable<PinOutStatus> PinOutStatuses { get; } = new(
+        ("seen", "seen in the data sheet", PinOutStatus.Seen),
+        ("library", "from a third party", PinOutStatus.Library),
+        ("derived", "worked out from another", PinOutStatus.Derived),
+        ("from memory", "from memory", PinOutStatus.FromMemory));
 }

@@ -1,6 +1,13 @@
+using System.Collections.Immutable;
+
 namespace Cartwright.Chips;
 
 /// <summary>Neighbouring sectors of one size.</summary>
 /// <param name="Count">How many, at least 1.</param>
 /// <param name="Bytes">Size of each, in bytes.</param>
-public readonly record struct SectorGroup(int Count, int Bytes);
+public readonly record struct SectorGroup(int Count, int Bytes)
+{
+    /// <summary>Bytes that a map covers.</summary>
+    /// <param name="map">The map.</param>
+    public static long TotalOf(ImmutableArray<SectorGroup> map) => map.Sum(static group => (long)group.Count * group.Bytes);
+}

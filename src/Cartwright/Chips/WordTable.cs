@@ -26,13 +26,18 @@ internal sealed class WordTable<T>(params ImmutableArray<(string Word, string Pr
         return false;
     }
 
+    /// <summary>The word of a value.</summary>
+    public string Word(T value) => Row(value).Word;
+
     /// <summary>How a value reads in print.</summary>
-    public string Print(T value)
+    public string Print(T value) => Row(value).Print;
+
+    private (string Word, string Print, T Value) Row(T value)
     {
         foreach (var row in rows)
         {
             if (EqualityComparer<T>.Default.Equals(row.Value, value))
-                return row.Print;
+                return row;
         }
 
         throw new ArgumentOutOfRangeException(nameof(value), value, "no word for it");

@@ -22,6 +22,17 @@ public static class BoardPage
           are tied to; `erased` leaves 0xFF behind it (pins tied low), `top` puts it at the end (pins tied high).
         - **Largest** is the largest chip whose address pins the site can drive.
 
+        A board described in a manifest can also say how its lines run, where they do not run straight:
+
+        - `addressLines` lists the chip's line for each address line of the bus, `dataLines` the chip's line for each data line of its lane, or names the
+          order. The chip file is ordered to suit, so that the bus reads what the ROM holds: `chip[P(a)] = Q(rom[a])`, where P moves bit k of the address to
+          the k-th line listed and Q does the same with the bits of a word. `cartwright arrange back` is the exact way back.
+        - `ties` says what a line of the chip meets that the bus does not drive: `low`, `high`, or `open`. `fill` says it for the lines that are not listed:
+          `erased` is low, `top` high, and `repeat` is right for either. An open line needs the slice twice, and is warned of: tie it.
+        - `latched` lists the lines a bank latch drives, `select` says what enables the chip, `accessNs` how long the console waits for data.
+
+        `cartwright boards cart.json` prints the line table of such a board both ways, and, where a part is named, the addresses and data that write it in place.
+
         Compare the description with the board in your hand before a chip is soldered in: boards of one kind differ in details.
         """;
 

@@ -27,6 +27,7 @@ public static class PartPage
         * **Status** says how far to trust a row. *Verified*: capacity, layout, ids and times were seen in the source. *Partly verified*:
           only the fields named were seen in the source, the rest is from memory. *From memory*: nothing was seen. Data from memory are never
           the reason of an error, and all figures give way to the data sheet of the chip in your hand.
+        * **Pin-outs** are not printed here: `cartwright parts NAME` draws those of a part, each with its own status.
 
         """;
 

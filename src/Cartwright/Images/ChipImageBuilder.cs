@@ -115,8 +115,9 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         var slice = SiteSpread.Of(site, own);
         var needed = slice.Length / site.Stride;
         var (part, capacity) = Capacity(site, chip, needed, place);
-        CheckLines(site, part?.Name ?? chip?.Part?.Text ?? "its chip", needed, capacity, place);
-        if (capacity < needed)
+        var name = part?.Name ?? chip?.Part?.Text ?? "its chip";
+        CheckLines(site, name, needed, capacity, place);
+        if (capacity < needed || !new WiringChecks(site, name, log, place).Check(needed, capacity, part))
         {
             return null;
         }
@@ -152,10 +153,10 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return (null, Stated(site, chip?.Capacity, needed, fitting, place));
         }
 
-        if (chip.Capacity is { } own && PartCatalog.BuiltIn.Find(name.Text) is null)
+        if (OwnPart.CapacityOf(chip) is { } own && PartCatalog.BuiltIn.Find(name.Text) is null)
         {
             log.Add(BoardFindings.OwnPart, name.Place, $"{site.Name}: `{name.Text}` is not in the catalogue; its capacity is taken as {ByteSize.Describe(own)}.");
-            return (null, Stated(site, own, needed, fitting, name.Place));
+            return (OwnPart.Read(chip, new PartUse(board.BusVolts, site.Width, needed, site.Name), log), Stated(site, own, needed, fitting, name.Place));
         }
 
         if (PartChecks.Find(name.Text, site.Name, log, name.Place) is not { } part)
@@ -163,6 +164,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             return (null, fitting);
         }
 
+        OwnPart.TellNeedless(chip, part, log);
         PartChecks.Check(part, new PartUse(board.BusVolts, site.Width, needed, site.Name), log, name.Place);
         if (chip.Capacity is { } said && said != part.CapacityBytes)
         {
@@ -194,7 +196,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
     private ReadOnlyMemory<byte> Arrange(Site site, ReadOnlyMemory<byte> slice, int capacity, bool swap)
     {
         // Straight through: the region's own bytes are the chip's.
-        if (site.Lane == Lane.Word && !swap && !site.DataLinesReversed && capacity == slice.Length)
+        if (site.Lane == Lane.Word && !swap && site.DataLines is null && site.AddressLines.IsEmpty && capacity == slice.Length)
         {
             return slice;
         }
@@ -215,38 +217,64 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
             slice.Span.CopyTo(content);
         }
 
-        if (site.DataLinesReversed)
+        if (site.DataLines is { } data)
         {
-            ReverseLines(site.Width, content);
+            new DataLineMap(data).Apply(content, HasLowByteFirst(board, swap));
         }
 
-        switch (site.Fill)
+        return Lay(site, chip, content.Length, site.Fill == ChipFill.Top ? capacity - needed : 0);
+    }
+
+    private static byte[] Lay(Site site, byte[] chip, int needed, int start)
+    {
+        if (!site.Ties.IsEmpty)
+        {
+            LayByTies(site, chip, chip.AsSpan(start, needed).ToArray());
+        }
+        else
+        {
+            FillUp(site.Fill, chip, needed);
+        }
+
+        if (site.AddressLines.IsEmpty)
+        {
+            return chip;
+        }
+
+        var wired = GC.AllocateUninitializedArray<byte>(chip.Length);
+        new AddressLineMap(new SiteLines(site, chip.Length).Order).Apply(chip, site.Width / 8, wired);
+        return wired;
+    }
+
+    private static void LayByTies(Site site, byte[] chip, byte[] content)
+    {
+        chip.AsSpan().Fill(ErasedValue);
+        foreach (var place in new SiteLines(site, chip.Length).Starts(content.Length))
+        {
+            content.CopyTo(chip, place);
+        }
+    }
+
+    private static void FillUp(ChipFill fill, byte[] chip, int needed)
+    {
+        switch (fill)
         {
             case ChipFill.Repeat:
-                Mirror.Fill(content, chip);
+                Mirror.Fill(chip.AsSpan(0, needed), chip);
                 break;
             case ChipFill.Top:
-                chip.AsSpan(0, capacity - needed).Fill(ErasedValue);
+                chip.AsSpan(0, chip.Length - needed).Fill(ErasedValue);
                 break;
             default:
                 chip.AsSpan(needed).Fill(ErasedValue);
                 break;
         }
-
-        return chip;
     }
 
     /// <summary>Whether the two bytes of each word change places on their way into a chip file.</summary>
     internal static bool IsSwapped(Board board, Site site, WordOrder order) =>
         site.Width == 16 && order == WordOrder.Programmer && board.ByteOrder == ByteOrder.BigEndian;
 
-    // On a 16-bit chip D0 meets D15, so the two bytes change places as well.
-    internal static void ReverseLines(int width, Span<byte> content)
-    {
-        BitReverse.Reverse8(content);
-        if (width == 16)
-        {
-            WordSwap.Swap16(content);
-        }
-    }
+    /// <summary>Whether the byte of D0-D7 stands first in a chip file of 16-bit words.</summary>
+    internal static bool HasLowByteFirst(Board board, bool isSwapped) => isSwapped || board.ByteOrder == ByteOrder.LittleEndian;
 }

@@ -8,4 +8,14 @@ namespace Cartwright.Manifests;
 /// <param name="Part">The part; null when not said.</param>
 /// <param name="Capacity">Capacity in bytes, for a part the catalogue lacks.</param>
 /// <param name="WordOrder">Word order of this chip's file; null for the common one.</param>
-public sealed record ChipSettings(string Site, SourcePlace Place, ManifestValue? Part, long? Capacity, WordOrder? WordOrder);
+public sealed record ChipSettings(string Site, SourcePlace Place, ManifestValue? Part, long? Capacity, WordOrder? WordOrder)
+{
+    /// <summary>Data lines of a part the catalogue lacks; null when not said.</summary>
+    public ManifestValue? Width { get; init; }
+
+    /// <summary>Supply of such a part; null when not said.</summary>
+    public ManifestValue? Supply { get; init; }
+
+    /// <summary>Sectors of such a part; null when not said.</summary>
+    public ManifestValue? Sectors { get; init; }
+}

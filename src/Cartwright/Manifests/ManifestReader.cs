@@ -154,7 +154,12 @@ public static class ManifestReader
         foreach (var chip in section["chips"].Sections)
         {
             chips[chip.Name] = new ChipSettings(
-                chip.Name, chip.Place, chip.Text("part", log), chip.Size("capacity", log), chip.Choice("wordOrder", ManifestWords.WordOrders, log));
+                chip.Name, chip.Place, chip.Text("part", log), chip.Size("capacity", log), chip.Choice("wordOrder", ManifestWords.WordOrders, log))
+            {
+                Width = chip.Text("width", log),
+                Supply = chip.Text("supply", log),
+                Sectors = chip.Text("sectors", log),
+            };
         }
 
         return new BoardSettings(section.Text("use", log), section, chips.ToImmutable());

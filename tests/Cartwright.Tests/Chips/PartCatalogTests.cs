@@ -104,6 +104,12 @@ public sealed class PartCatalogTests
     [InlineData("fram 3V", new[] { "FM28V020", "MB85R256F", "MB85R1001A" })]
     [InlineData("uv eprom 32Mbit 16-bit", new[] { "M27C322" })]
     [InlineData("serial 64B", new string[0])]
+    [InlineData("sst39sf DIP32 256KiB+", new[] { "SST39SF020A", "SST39SF040" })]
+    [InlineData("uv 2MiB+ 3.3V", new string[0])]
+    [InlineData("uv 2MiB+ 5.0V 60ns", new[] { "M27C160" })]
+    [InlineData("mx29lv160c 3.3V TSOP48", new[] { "MX29LV160C T/B" })]
+    [InlineData("m27c64a DIP32", new string[0])]
+    [InlineData("m27c64a PLCC-32", new[] { "M27C64A" })]
     public void Every_word_of_a_search_must_match(string words, string[] names) =>
         Assert.Equal(names, Catalog.Search(words).Select(static part => part.Name));
 

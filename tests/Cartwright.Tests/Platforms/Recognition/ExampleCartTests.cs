@@ -77,7 +77,7 @@ public sealed class ExampleCartTests
         var first = site.Fill == ChipFill.Top ? bytes.Length - (int)chip.ContentLength : 0;
         var content = bytes.AsSpan(first, (int)chip.ContentLength).ToArray();
         AssertFilled(site.Fill, bytes, first, content);
-        if (site.DataLinesReversed)
+        if (site.DataLines is not null)
         {
             content = [.. content.Select(value => (byte)Enumerable.Range(0, 8).Sum(bit => ((value >> bit) & 1) << (7 - bit)))];
             content = site.Width == 16 ? Swapped(content) : content;
