@@ -9,9 +9,9 @@ using Cartwright.Manifests;
 using Cartwright.Patching;
 using Cartwright.Plans;
 using Cartwright.Platforms;
+using Cartwright.Production;
 using Cartwright.Programs;
 using Cartwright.Roms;
-using Cartwright.Production;
 
 namespace Cartwright;
 
