@@ -3,7 +3,6 @@ using System.CommandLine;
 using Cartwright.Findings;
 using Cartwright.Inspection;
 using Cartwright.Platforms;
-using Cartwright.Programs;
 
 namespace Cartwright.Cli;
 
@@ -29,16 +28,7 @@ internal static class ImageInput
         Read(file, log) is { } bytes ? new ImageOpener(PlatformCatalog.BuiltIn).Open(file, bytes, platform, log) : null;
 
     /// <summary>Reads a whole file; null when it cannot be.</summary>
-    public static byte[]? Read(string file, FindingLog log)
-    {
-        if (!File.Exists(file))
-        {
-            log.Add(InspectionFindings.NotThere, new SourcePlace(file), Directory.Exists(file) ? $"{file} is a folder." : $"There is no file {file}.");
-            return null;
-        }
-
-        return ProgramInput.Read(file, file, new SourcePlace(file), log);
-    }
+    public static byte[]? Read(string file, FindingLog log) => ImageFile.Read(file, log);
 
     public static void WriteFindings(TextWriter errors, ImmutableArray<Finding> findings)
     {

@@ -1,5 +1,3 @@
-using System.Collections;
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Cartwright.Manifests;
@@ -21,7 +19,7 @@ internal static class ManifestInput
         var set = new Option<string[]>("--set") { Description = "Overrides a key of the manifest: --set cart:revision=2. May be given several times.", HelpName = "key=value", AllowMultipleArgumentsPerToken = false };
         set.Validators.Add(static result =>
         {
-            foreach (var word in result.Tokens.Where(static token => token.Value.IndexOf('=', StringComparison.Ordinal) <= 0))
+            foreach (var word in result.Tokens.Where(static token => ManifestOverrides.Setting(token.Value) is null))
             {
                 result.AddError($"--set takes key=value, not `{word.Value}`; for example --set cart:revision=2.");
             }
@@ -37,34 +35,9 @@ internal static class ManifestInput
         }
     }
 
-    public static ManifestOverrides Overrides(string[] settings) => new(Variables(), Settings(settings));
+    public static ManifestOverrides Overrides(string[] settings) =>
+        ManifestOverrides.Of(Environment.GetEnvironmentVariables(), settings.Select(ManifestOverrides.Setting).OfType<KeyValuePair<string, string>>());
 
     /// <summary>The manifest the user names, or the one in the folder.</summary>
     public static string Path(string path) => Directory.Exists(path) ? System.IO.Path.Combine(path, "cart.json") : path;
-
-    private static ImmutableSortedDictionary<string, string> Settings(string[] words)
-    {
-        var settings = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var word in words)
-        {
-            var equals = word.IndexOf('=', StringComparison.Ordinal);
-            settings[word[..equals].Trim()] = word[(equals + 1)..];
-        }
-
-        return settings.ToImmutable();
-    }
-
-    private static ImmutableSortedDictionary<string, string> Variables()
-    {
-        var variables = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        foreach (DictionaryEntry variable in Environment.GetEnvironmentVariables())
-        {
-            if (variable is { Key: string name, Value: string value } && name.StartsWith(ManifestDocument.EnvironmentPrefix, StringComparison.OrdinalIgnoreCase))
-            {
-                variables[name] = value;
-            }
-        }
-
-        return variables.ToImmutable();
-    }
 }

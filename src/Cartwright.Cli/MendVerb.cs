@@ -49,7 +49,7 @@ internal static class MendVerb
             var name = parsed.GetRequiredValue(file);
             var fitter = new ImageFitter(new ImageOpener(PlatformCatalog.BuiltIn), parsed.GetValue(strip), parsed.GetValue(fillUp));
             var names = parsed.GetValue(also) ?? [];
-            if (ImageInput.Open(name, named, log) is not { } image || !CanMend(image, log) || !KnowsNames(image, names, log) || fitter.Fit(image, log) is not { } fitted)
+            if (ImageInput.Open(name, named, log) is not { } image || !MendChecks.CanMend(image, log) || !MendChecks.KnowsNames(image, names, new SourcePlace("--also"), log) || fitter.Fit(image, log) is not { } fitted)
             {
                 return MendReport.Write(null, null, null, log, parsed.GetValue(json), output, errors);
             }
@@ -61,28 +61,6 @@ internal static class MendVerb
             return code == ExitCode.Done && parsed.GetValue(check) && changed ? ExitCode.Found : code;
         });
         return verb;
-    }
-
-    private static bool CanMend(OpenedImage image, FindingLog log)
-    {
-        foreach (var header in image.Cart.Headers.Where(header => header.Table.IsOther?.Invoke(image.Raw(header)) == true))
-        {
-            log.Add(InspectionFindings.NoHeader, SourcePlace.At(image.File, header.Entries[0].Offset), $"The {header.Table.Title} is not there: its bytes hold something else.");
-        }
-
-        return !log.HasErrors;
-    }
-
-    private static bool KnowsNames(OpenedImage image, string[] names, FindingLog log)
-    {
-        var known = image.Cart.Headers.SelectMany(static header => header.Checksums.Select(static entry => entry.Row.Name)
-            .Concat(header.Entries.Where(static entry => entry.Field.Repair is { OnlyNamed: true }).Select(static entry => entry.Field.Name))).ToList();
-        foreach (var name in names.Where(name => !known.Contains(name, StringComparer.OrdinalIgnoreCase)))
-        {
-            log.Add(InspectionFindings.NoSuchChecksum, new SourcePlace("--also"), $"The image has no checksum or field `{name}` that is put right on request.", known.Count == 0 ? null : $"one of {string.Join(", ", known)}", NearestName.Question(name, known));
-        }
-
-        return !log.HasErrors;
     }
 
     private static string? Write(OpenedImage image, MendedImage mended, string? target, bool inPlace, FindingLog log)

@@ -22,20 +22,22 @@ internal static class Tool
     public static ToolResult Run(string name, string folder, params string[] arguments)
     {
         Require(name);
-        var start = new ProcessStartInfo(Find(name)!, arguments)
-        {
-            WorkingDirectory = folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
+        var start = new ProcessStartInfo(Find(name)!, arguments) { WorkingDirectory = folder };
         start.Environment["LC_ALL"] = "C";
-        using var process = Process.Start(start) ?? throw new InvalidOperationException($"'{name}' did not start.");
+        return Run(start, TimeLimit);
+    }
+
+    /// <summary>Runs a program and waits for it.</summary>
+    public static ToolResult Run(ProcessStartInfo start, TimeSpan limit)
+    {
+        (start.RedirectStandardOutput, start.RedirectStandardError) = (true, true);
+        using var process = Process.Start(start) ?? throw new InvalidOperationException($"'{start.FileName}' did not start.");
         var output = process.StandardOutput.ReadToEndAsync();
         var error = process.StandardError.ReadToEndAsync();
-        if (!process.WaitForExit(TimeLimit))
+        if (!process.WaitForExit(limit))
         {
             process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"'{name}' was still running after {TimeLimit}.");
+            throw new TimeoutException($"'{start.FileName}' was still running after {limit}.");
         }
 
         return new ToolResult(process.ExitCode, output.GetAwaiter().GetResult(), error.GetAwaiter().GetResult());
