@@ -42,12 +42,8 @@ internal static class ExamineJson
         WriteFields(json, "vectors", image.Vectors);
         WriteChecksums(json, image);
         WriteRegions(json, image);
-        var digest = FileDigest.Of(image.Bytes.Span);
         json.WriteStartObject("digests");
-        json.WriteNumber("size", digest.Size);
-        json.WriteString("crc32", digest.Crc32Text);
-        json.WriteString("sha256", digest.Sha256);
-        json.WriteString("sum16", digest.Sum16Text);
+        BuildRecord.WriteDigest(json, FileDigest.Of(image.Bytes.Span));
         json.WriteEndObject();
     }
 

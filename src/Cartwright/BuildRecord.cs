@@ -285,7 +285,7 @@ public static class BuildRecord
         json.WriteEndArray();
     }
 
-    private static void WriteDigest(Utf8JsonWriter json, FileDigest digest)
+    internal static void WriteDigest(Utf8JsonWriter json, FileDigest digest)
     {
         json.WriteNumber("size", digest.Size);
         json.WriteString("crc32", digest.Crc32Text);

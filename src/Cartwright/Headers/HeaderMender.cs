@@ -28,14 +28,11 @@ public sealed class HeaderMender(IReadOnlySet<string> also)
 
         var changes = ImmutableArray.CreateBuilder<HeaderChange>();
         changes.AddRange(MendFields(table, start, header, fill, context));
-        foreach (var row in table.Checksums)
+        foreach (var row in table.Checksums.Where(row => table.Region is not null || row.Over is not null))
         {
-            if (table.Region is not null || row.Over is not null)
+            if (MendChecksum(row, start, region, row.Over is { } over ? context.RegionBytes(over).Span : region) is { } change)
             {
-                if (MendChecksum(row, start, region, row.Over is { } over ? context.RegionBytes(over).Span : region) is { } change)
-                {
-                    changes.Add(change);
-                }
+                changes.Add(change);
             }
         }
 

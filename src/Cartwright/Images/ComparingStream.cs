@@ -4,7 +4,10 @@ namespace Cartwright.Images;
 /// <param name="held">The stream it is compared with, read from where it stands.</param>
 internal sealed class ComparingStream(Stream held) : Stream
 {
-    private byte[] _buffer = [];
+    // In bytes: a piece at a time, so that a large file is not held twice.
+    private const int Piece = 1 << 16;
+
+    private readonly byte[] _piece = new byte[Piece];
 
     /// <summary>True while everything written stood there too.</summary>
     public bool IsSame { get; private set; } = true;
@@ -25,18 +28,12 @@ internal sealed class ComparingStream(Stream held) : Stream
 
     public override void Write(ReadOnlySpan<byte> buffer)
     {
-        if (!IsSame)
+        for (; IsSame && !buffer.IsEmpty; buffer = buffer[Math.Min(Piece, buffer.Length)..])
         {
-            return;
+            var written = buffer[..Math.Min(Piece, buffer.Length)];
+            var read = held.ReadAtLeast(_piece.AsSpan(0, written.Length), written.Length, throwOnEndOfStream: false);
+            IsSame = _piece.AsSpan(0, read).SequenceEqual(written);
         }
-
-        if (_buffer.Length < buffer.Length)
-        {
-            _buffer = new byte[buffer.Length];
-        }
-
-        var read = held.ReadAtLeast(_buffer.AsSpan(0, buffer.Length), buffer.Length, throwOnEndOfStream: false);
-        IsSame = _buffer.AsSpan(0, read).SequenceEqual(buffer);
     }
 
     public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));

@@ -31,7 +31,4 @@ public sealed record Verdict(bool Equal, ImmutableArray<Fault> Faults, Immutable
 
     /// <summary>The named explanation, to be tried on other images; null when nothing is named.</summary>
     internal Hypothesis? Hypothesis { get; init; }
-
-    /// <summary>True when something is wrong and no single explanation is left.</summary>
-    public bool IsOpen => !Equal && Faults.IsEmpty;
 }

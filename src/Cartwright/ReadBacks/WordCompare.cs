@@ -38,18 +38,6 @@ internal static class WordCompare
         return length - equal;
     }
 
-    /// <summary>The bits that differ anywhere.</summary>
-    public static ushort DifferentBits(ReadOnlySpan<ushort> left, ReadOnlySpan<ushort> right)
-    {
-        var bits = 0;
-        for (var i = 0; i < left.Length; i++)
-        {
-            bits |= left[i] ^ right[i];
-        }
-
-        return (ushort)bits;
-    }
-
     /// <summary>The bits that are set in every word, and those that are set in some.</summary>
     public static (ushort Always, ushort Ever) Bits(ReadOnlySpan<ushort> words)
     {
