@@ -58,6 +58,7 @@ internal static class CartwrightCommand
             PatchVerb.Create(output, errors),
             ArrangeVerb.Create(output, errors),
             PlanVerb.Create(output, errors),
+            PatternVerb.Create(output, errors),
             RunVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),

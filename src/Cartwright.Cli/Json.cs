@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Cartwright.Findings;
 
@@ -10,13 +9,11 @@ namespace Cartwright.Cli;
 /// <summary>Prints results as JSON.</summary>
 internal static class Json
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Prints one object.</summary>
     public static void Write(TextWriter output, Action<Utf8JsonWriter> content)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.WriteStartObject();
             content(json);

@@ -18,13 +18,6 @@ public static class BuildRecord
     // How many words at each end of a chip are shown, for a glance at the programmer's display.
     private const int WordsShown = 4;
 
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Writes the record.</summary>
     /// <param name="build">The build.</param>
     /// <param name="files">Its files with their digests.</param>
@@ -32,7 +25,7 @@ public static class BuildRecord
     public static byte[] Write(CartBuild build, ImmutableArray<WrittenFile> files)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.WriteStartObject();
             json.WriteNumber("record", Form);
@@ -160,7 +153,7 @@ public static class BuildRecord
         json.WriteEndArray();
     }
 
-    private static void WriteBoard(Utf8JsonWriter json, CartBuild build)
+    internal static void WriteBoard(Utf8JsonWriter json, CartBuild build)
     {
         if (build.Board is not { } board)
         {
@@ -177,7 +170,7 @@ public static class BuildRecord
         json.WriteEndObject();
     }
 
-    private static void WriteChips(Utf8JsonWriter json, CartBuild build)
+    internal static void WriteChips(Utf8JsonWriter json, CartBuild build)
     {
         json.WriteStartArray("chips");
         foreach (var chip in build.Chips)
@@ -256,7 +249,7 @@ public static class BuildRecord
         json.WriteEndArray();
     }
 
-    private static void WriteFiles(Utf8JsonWriter json, ImmutableArray<WrittenFile> files)
+    internal static void WriteFiles(Utf8JsonWriter json, ImmutableArray<WrittenFile> files)
     {
         json.WriteStartArray("files");
         foreach (var (file, digest) in files)

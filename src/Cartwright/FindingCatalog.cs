@@ -12,6 +12,7 @@ using Cartwright.Platforms;
 using Cartwright.Production;
 using Cartwright.Programs;
 using Cartwright.Roms;
+using Cartwright.TestImages;
 
 namespace Cartwright;
 
@@ -33,6 +34,7 @@ public static class FindingCatalog
         new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
+        new("Test images", TestImageFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>

@@ -11,7 +11,7 @@ public sealed partial class ArchitectureTests
     // Each folder of the library and the folders it may use. The files beside the folders are the line that joins them, and may use all.
     private static readonly SortedDictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
     {
-        ["Documents"] = ["Boards", "Chips", "Findings", "Headers", "Manifests", "Platforms", "Roms"],
+        ["Documents"] = ["Boards", "Chips", "Findings", "Headers", "Manifests", "Platforms", "Roms", "TestImages"],
         ["Findings"] = [],
         ["Ordering"] = [],
         ["Checksums"] = [],
@@ -26,6 +26,8 @@ public sealed partial class ArchitectureTests
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
         ["Boards"] = ["Findings", "Headers", "Manifests", "Ordering"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
+        ["ReadBacks"] = ["Ordering"],
+        ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };
 
@@ -115,7 +117,7 @@ public sealed partial class ArchitectureTests
             .Distinct();
 
     // `using Cartwright.Roms;`, and `Roms.Rom` where the name is not itself a member of something.
-    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching)(?:;|\.[A-Z])")]
+    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching|ReadBacks|TestImages)(?:;|\.[A-Z])")]
     private static partial Regex Qualified();
 
     [GeneratedRegex(@"using Cartwright\.Platforms\.(\w+)")]

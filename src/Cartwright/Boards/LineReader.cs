@@ -40,7 +40,7 @@ internal sealed class LineReader(ManifestSection section, FindingLog log)
             return named.IsStraight ? null : named;
         }
 
-        log.Add(ManifestFindings.BadValue, name.Place, $"`{name}` is no order of data lines.", $"a list of the chip's lines, or one of {string.Join(", ", DataLineOrders.Names)}", NearestName.Question(name.Text, DataLineOrders.Names));
+        log.Add(ManifestFindings.BadValue, name.Place, $"`{name}` is no order of data lines, and no list of them.", $"one of {string.Join(", ", DataLineOrders.Names)}", NearestName.Question(name.Text, DataLineOrders.Names));
         return null;
     }
 

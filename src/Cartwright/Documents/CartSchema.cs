@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Cartwright.Findings;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
 
@@ -9,20 +10,13 @@ namespace Cartwright.Documents;
 /// <remarks>Source of the form: JSON Schema, draft 2020-12, Core and Validation.</remarks>
 public static class CartSchema
 {
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Writes the schema.</summary>
     /// <param name="platforms">The platforms a manifest can name.</param>
     /// <returns>JSON with LF line ends and one at its end.</returns>
     public static string Json(PlatformCatalog platforms)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.Object(() => WriteAll(json, platforms));
         }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace Cartwright.Findings;
@@ -10,8 +9,6 @@ public static class SarifWriter
 {
     private const string Schema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Writes one run.</summary>
     /// <param name="findings">The findings, in the order they are told.</param>
     /// <param name="version">The version of the tool.</param>
@@ -21,7 +18,7 @@ public static class SarifWriter
     {
         ImmutableArray<FindingRule> rules = [.. findings.Select(static finding => finding.Rule).Distinct().OrderBy(static rule => rule.Code, StringComparer.Ordinal)];
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.WriteStartObject();
             json.WriteString("$schema", Schema);

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
+using Cartwright.Findings;
 using Cartwright.Manifests;
 
 namespace Cartwright.Inspection;
@@ -8,8 +8,6 @@ namespace Cartwright.Inspection;
 /// <summary>Writes the manifest of an adopted cart.</summary>
 public static class AdoptedManifest
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The name of the program file of a region.</summary>
     /// <param name="region">The region.</param>
     public static string ProgramName(string region) => region + ".bin";
@@ -21,7 +19,7 @@ public static class AdoptedManifest
     public static byte[] Write(AdoptedCart cart, string platform, string name)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.WriteStartObject();
             json.WriteStartObject("cart");

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Cartwright.Findings;
 using Cartwright.Manifests;
@@ -13,8 +12,6 @@ public static class RunLedger
 {
     /// <summary>Version of the ledger's form; it rises when a reader of the old form could go wrong.</summary>
     public const int Form = 1;
-
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Reads a ledger.</summary>
     /// <param name="file">The file.</param>
@@ -50,7 +47,7 @@ public static class RunLedger
     public static byte[] WriteJson(ImmutableArray<LedgerEntry> entries)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
+        using (var json = new Utf8JsonWriter(stream, JsonForm.Options))
         {
             json.WriteStartObject();
             json.WriteNumber("ledger", Form);

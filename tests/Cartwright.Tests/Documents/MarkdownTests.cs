@@ -38,6 +38,7 @@ public sealed class MarkdownTests
     {
         { "parts", PartPage.Markdown() },
         { "boards", BoardPage.Markdown() },
+        { "test images", TestImagePage.Markdown() },
         { "findings", FindingPage.Markdown(FindingCatalog.Groups) },
         { "manifest", ManifestPage.Markdown() },
         { "platforms", PlatformPages.Markdown(PlatformCatalog.BuiltIn) },
