@@ -27,6 +27,11 @@ internal sealed class Bench : IDisposable
 
     public static string MachinePackages { get; } = Metadata("MachinePackages");
 
+    public static string CakeVersion { get; } = Metadata("CakeVersion");
+
+    /// <summary>Cake, as `dotnet cake` runs it.</summary>
+    public static string Cake { get; } = Path.Combine(MachinePackages, "cake.tool", CakeVersion, "tools", "net10.0", "any", "Cake.dll");
+
     public string Folder => _folder.Path;
 
     public string At(params string[] names) => Path.Combine([Folder, .. names]);

@@ -1,3 +1,4 @@
+using Cartwright.Tests;
 using Cartwright.Tests.Oracles;
 using Xunit;
 
@@ -46,7 +47,7 @@ public sealed class CakePackageTests
         var manifest = bench.CopyCart("lantern-tide-gb", "game");
         bench.Write("build.cake", Script);
 
-        var result = bench.DotNet(Path.Combine(Bench.MachinePackages, "cake.tool", "7.0.0", "tools", "net10.0", "any", "Cake.dll"), "build.cake");
+        var result = bench.DotNet(Bench.Cake, "build.cake");
 
         Assert.True(result.Output.Contains("patched ", StringComparison.Ordinal), result.Output + result.Error);
         OwnBuild.Equal(manifest, bench.At("game", "dist"));
@@ -58,6 +59,10 @@ public sealed class CakePackageTests
         Assert.Equal(File.ReadAllBytes(bench.At("mended.gb")), File.ReadAllBytes(bench.At("patched.gb")));
         AssertFailed(result);
     }
+
+    [Fact]
+    public void The_aliases_are_compiled_against_the_cake_the_own_build_uses() =>
+        Assert.Contains($"\"version\": \"{Bench.CakeVersion}\"", File.ReadAllText(Path.Combine(Approved.Root, ".config", "dotnet-tools.json")), StringComparison.Ordinal);
 
     private static void AssertFailed(ToolResult result)
     {
