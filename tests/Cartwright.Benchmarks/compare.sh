@@ -21,11 +21,12 @@ microseconds() { # command line
 
 median() { sort -n | awk '{ row[NR] = $1 } END { print (NR % 2) ? row[(NR + 1) / 2] : (row[NR / 2] + row[NR / 2 + 1]) / 2 }'; }
 
-compare() { # title, target, ours, theirs
+compare() { # title, target, ours, theirs, [what comes before each of ours and is not timed]
   local ours="" theirs="" ratios="" a b
   eval "$3" > /dev/null 2>&1
   eval "$4" > /dev/null 2>&1
   for ((i = 0; i < runs; i++)); do
+    eval "${5:-}"
     a=$(microseconds "$3")
     b=$(microseconds "$4")
     ours+="$a"$'\n'
@@ -38,6 +39,7 @@ compare() { # title, target, ours, theirs
 }
 
 compare "--version against objcopy --version" "1.5" "$native --version" "objcopy --version"
+compare "--help against objcopy --version" "2.0" "$native --help" "objcopy --version"
 
 # A 512 KiB Mega Drive cart onto two 8-bit chips: record, CRC-32 and SHA-256 of every file.
 "$native" build examples/lantern-tide-md --out "$work/two" > /dev/null
@@ -46,7 +48,8 @@ tools="objcopy -I binary -O binary --interleave=2 --byte=0 $work/rom.bin $work/e
 objcopy -I binary -O binary --interleave=2 --byte=1 $work/rom.bin $work/odd.bin
 cksum $work/rom.bin $work/even.bin $work/odd.bin
 sha256sum $work/rom.bin $work/even.bin $work/odd.bin"
-compare "512 KiB onto two 8-bit chips against objcopy, cksum, sha256sum" "1.0" "$native build examples/lantern-tide-md --out $work/two" "$tools"
+compare "512 KiB onto two 8-bit chips against objcopy, cksum, sha256sum" "1.0" "$native build examples/lantern-tide-md --out $work/two" "$tools" "rm -f $work/two/*.record.json"
+compare "the same build again, nothing changed, against objcopy --version" "3.0" "$native build examples/lantern-tide-md --out $work/two" "objcopy --version"
 
 # A 4 MiB Mega Drive cart onto one 16-bit chip in programmer word order.
 mkdir -p "$work/large"
@@ -63,7 +66,7 @@ cat > "$work/large/cart.json" <<'J'
 J
 tools="dd if=$work/large/program.bin of=$work/swapped.bin conv=swab bs=1M status=none
 sha256sum $work/large/program.bin $work/swapped.bin"
-compare "4 MiB onto one 16-bit chip against dd conv=swab, sha256sum" "2.0" "$native build $work/large" "$tools"
+compare "4 MiB onto one 16-bit chip against dd conv=swab, sha256sum" "2.0" "$native build $work/large" "$tools" "rm -f $work/large/dist/*.record.json"
 
 # A 32 MiB Game Boy Advance image.
 "$native" build examples/lantern-tide-gba --out "$work/gba" > /dev/null
