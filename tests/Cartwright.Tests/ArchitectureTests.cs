@@ -26,6 +26,7 @@ public sealed partial class ArchitectureTests
         ["Platforms"] = ["Checksums", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
         ["Boards"] = ["Findings", "Headers", "Manifests", "Ordering"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
+        ["Proofs"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Ordering", "ReadBacks"],
         ["ReadBacks"] = ["Ordering"],
         ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using Cartwright.Boards;
+using Cartwright.Chips;
+using Cartwright.ReadBacks;
+
+namespace Cartwright.Proofs;
+
+/// <summary>What a build has for one chip.</summary>
+/// <param name="Site">The site.</param>
+/// <param name="Bytes">The bytes of the chip file.</param>
+/// <param name="Shape">Width of the chip and order of the bytes of a word in the file.</param>
+public sealed record ExpectedSite(Site Site, byte[] Bytes, WordShape Shape)
+{
+    /// <summary>The part; null when it is not known.</summary>
+    public Part? Part { get; init; }
+
+    /// <summary>Bytes that differ from unit to unit.</summary>
+    public ImmutableArray<ByteRange> MayDiffer { get; init; } = [];
+}
