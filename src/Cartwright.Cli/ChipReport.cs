@@ -21,9 +21,13 @@ internal static class ChipReport
             return;
         }
 
-        WriteWhere(output, proof);
+        if (proof.IsComparable)
+        {
+            WriteWhere(output, proof);
+        }
+
         WriteFaults(output, proof);
-        WriteExplained(output, proof.Verdict);
+        WriteExplained(output, proof);
         WriteCandidates(output, proof);
         if (proof.Verdict.Next is { } next)
         {
@@ -43,12 +47,15 @@ internal static class ChipReport
             yield return ["agreement", Agreement(statistics)];
         }
 
-        yield return ["words", map.WrongWords == 0
-            ? Text($"{map.WordCount} compared, none wrong")
-            : Text($"{map.WrongWords} of {map.WordCount} wrong ({Percent((double)map.WrongWords / map.WordCount)}), the first at {Number.Hex((long)map.First * subject.Shape.Bytes, 6)}: {Word(subject, map.FirstRead)} in place of {Word(subject, map.FirstExpected)}")];
-        if (proof.Reads[0].Bytes.Length != subject.Expected.Length)
+        if (!proof.IsComparable)
         {
             yield return ["length", $"read {ByteSize.Describe(proof.Reads[0].Bytes.Length)}, expected {ByteSize.Describe(subject.Expected.Length)}"];
+        }
+        else
+        {
+            yield return ["words", map.WrongWords == 0
+                ? Text($"{map.WordCount} compared, none wrong")
+                : Text($"{map.WrongWords} of {map.WordCount} wrong ({Percent((double)map.WrongWords / map.WordCount)}), the first at {Number.Hex((long)map.First * subject.Shape.Bytes, 6)}: {Word(subject, map.FirstRead)} in place of {Word(subject, map.FirstExpected)}")];
         }
 
         if (proof.MaskedBytes > 0)
@@ -113,7 +120,7 @@ internal static class ChipReport
             return;
         }
 
-        Columns.Write(output, "      ", [.. wrong.Take(MostRows).Select(row => new[] { Text($"{what} {row.Number}"), Number.Hex(row.Offset, 6), ByteSize.Words(row.Length), Text($"{row.WrongWords} words") })]);
+        Columns.Write(output, "      ", [.. wrong.Take(MostRows).Select(row => new[] { Text($"{what} {row.Number}"), Number.Hex(row.Offset, 6), ByteSize.Words(row.Length), Text($"{row.WrongWords} wrong") })]);
         if (wrong.Count > MostRows)
         {
             output.WriteLine(Text($"      and {wrong.Count - MostRows} more"));
@@ -125,7 +132,7 @@ internal static class ChipReport
         if (proof.Verdict.Faults.IsEmpty)
         {
             output.WriteLine("  Left open");
-            output.WriteLine(proof.Verdict.Candidates.IsEmpty ? "    Nothing that is known explains every word." : "    No one explanation of every word is left, so none is named.");
+            output.WriteLine(proof.HasCandidates ? "    Nothing is named: no one explanation of every word is left." : "    Nothing is named: nothing that is known explains what was read.");
             return;
         }
 
@@ -156,8 +163,9 @@ internal static class ChipReport
     private static string LineText(ProofSubject subject, string line) =>
         subject.Lines.Of(line) is var name && name.Bus is { } bus ? $"{name.Chip} of the chip, {bus} of the bus" : name.Chip;
 
-    private static void WriteExplained(TextWriter output, Verdict verdict)
+    private static void WriteExplained(TextWriter output, ProofResult proof)
     {
+        var verdict = proof.Verdict;
         if (!verdict.Faults.IsEmpty)
         {
             output.WriteLine($"    This explains {Percent(verdict.Explains.All)} of all words, and {Percent(verdict.Explains.Telling)} of those it changes.");
@@ -165,7 +173,7 @@ internal static class ChipReport
 
         if (!verdict.RunnerUp.IsEmpty)
         {
-            output.WriteLine($"    The next best, {FaultWords.Names(verdict.RunnerUp)}, explains {Percent(verdict.RunnerUpExplains.All)} and {Percent(verdict.RunnerUpExplains.Telling)}.");
+            output.WriteLine($"    The next best, {FaultWords.Names(proof.Subject, verdict.RunnerUp)}, explains {Percent(verdict.RunnerUpExplains.All)} and {Percent(verdict.RunnerUpExplains.Telling)}.");
         }
     }
 
@@ -178,10 +186,10 @@ internal static class ChipReport
         }
 
         output.WriteLine(!verdict.Faults.IsEmpty ? "  The same read could come from"
-            : $"  Candidates; the first explains {Percent(verdict.Explains.All)} of all words, and {Percent(verdict.Explains.Telling)} of those it changes");
+            : $"  {(proof.HasCandidates ? "Candidates" : "Tried")}; the first explains {Percent(verdict.Explains.All)} of all words, and {Percent(verdict.Explains.Telling)} of those it changes");
         foreach (var candidate in verdict.Candidates.Take(MostCandidates))
         {
-            output.WriteLine($"    {FaultWords.Names(candidate)}");
+            output.WriteLine($"    {FaultWords.Names(proof.Subject, candidate)}");
         }
 
         if (verdict.Candidates.Length > MostCandidates)

@@ -21,9 +21,9 @@ internal static class DiagnosisReport
                 $"{subject.Site}, {subject.Description}: of {diagnosis.Tried} single wiring faults {diagnosis.Invisible.Length} would not show, {diagnosis.Weak.Length} only in one to three words, {diagnosis.Alike.Sum(static group => group.Length)} not apart from another"));
             if (!isBrief)
             {
-                WriteFaults(output, "Would not show at all", ByKind(diagnosis.Invisible));
-                WriteFaults(output, "Would show in one to three words, too few to be named", ByKind([.. diagnosis.Weak.Select(static row => row.Fault)]));
-                WriteFaults(output, "Could not be told apart on this image", [.. diagnosis.Alike.Select(static group => string.Join(" = ", group.Select(static fault => FaultWords.Name(fault))))]);
+                WriteFaults(output, "Would not show at all", ByKind(subject, diagnosis.Invisible));
+                WriteFaults(output, "Would show in one to three words, too few to be named", ByKind(subject, [.. diagnosis.Weak.Select(static row => row.Fault)]));
+                WriteFaults(output, "Could not be told apart on this image", [.. diagnosis.Alike.Select(group => string.Join(" = ", group.Select(fault => FaultWords.Name(subject, fault))))]);
             }
         }
 
@@ -97,11 +97,12 @@ internal static class DiagnosisReport
         }
     }
 
-    private static ImmutableArray<string> ByKind(ImmutableArray<Fault> faults) => [.. faults.GroupBy(static fault => fault.Kind).Select(static group => Listed(group.Key, [.. group]))];
+    private static ImmutableArray<string> ByKind(ProofSubject subject, ImmutableArray<Fault> faults) =>
+        [.. faults.GroupBy(static fault => fault.Kind).Select(group => Listed(subject, group.Key, [.. group]))];
 
-    private static string Listed(FaultKind kind, ImmutableArray<Fault> faults)
+    private static string Listed(ProofSubject subject, FaultKind kind, ImmutableArray<Fault> faults)
     {
-        var lines = faults.Where(static fault => !fault.Lines.IsEmpty).Select(static fault => string.Join('+', fault.Lines)).Distinct().ToList();
+        var lines = faults.Where(static fault => !fault.Lines.IsEmpty).Select(fault => string.Join('+', fault.Lines.Select(line => subject.Lines.Of(line).Chip))).Distinct().ToList();
         return lines.Count == 0 ? kind.Name
             : $"{kind.Name}: {string.Join(", ", lines.Take(MostLines))}{(lines.Count > MostLines ? string.Create(CultureInfo.InvariantCulture, $" and {lines.Count - MostLines} more") : "")}";
     }

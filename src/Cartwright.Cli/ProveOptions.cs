@@ -66,12 +66,8 @@ internal static class ProveOptions
         return option;
     }
 
-    public static Option<WordOrder?> Order()
-    {
-        var option = new Option<WordOrder?>("--word-order") { Description = "Order of the two bytes of a word in files of 16-bit chips; without it what the record says, or the bus's.", HelpName = "bus|programmer" };
-        option.Aliases.Add("--order");
-        return option;
-    }
+    public static Option<WordOrder?> Order() =>
+        new("--word-order") { Description = "Order of the two bytes of a word in files of 16-bit chips; without it what the record says, or the bus's.", HelpName = "bus|programmer" };
 
     public static WritingWorld WorldOf(string? written, bool inPlace) =>
         written == Ram ? WritingWorld.RamInPlace : inPlace || written == InPlace ? WritingWorld.WrittenInPlace : WritingWorld.WrittenElsewhere;

@@ -50,9 +50,9 @@ internal static class ProveReport
     {
         var verdict = chip.Verdict;
         var what = verdict.Equal ? "equal"
-            : !verdict.Faults.IsEmpty ? $"not equal: {FaultWords.Names(verdict.Faults)}"
-            : verdict.Candidates.IsEmpty ? "not equal, left open"
-            : $"not equal, left open; the first candidate: {FaultWords.Names(verdict.Candidates[0])}";
+            : !verdict.Faults.IsEmpty ? $"not equal: {FaultWords.Names(chip.Subject, verdict.Faults)}"
+            : chip.HasCandidates ? $"not equal, left open; the first candidate: {FaultWords.Names(chip.Subject, verdict.Candidates[0])}"
+            : "not equal, left open";
         return $"{(unit.Name is null ? "" : unit.Name + ", ")}{chip.Subject.Site}: {what}";
     }
 

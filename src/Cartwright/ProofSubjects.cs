@@ -95,7 +95,7 @@ internal sealed class ProofSubjects(ProofTask task, ExpectedCart expected, Immut
         var part = task.Part is null ? subject.Part : PartChecks.Find(task.Part, subject.Site, log, new SourcePlace("--part"));
         if (part is not null && !subject.IsThroughBoard && part.CapacityBytes != subject.Expected.Length && part.Evidence.SawCapacity)
         {
-            log.Add(ProofFindings.OtherPart, new SourcePlace("--part"), $"The {part.Name} holds {ByteSize.Words(part.CapacityBytes)}, and the image has {ByteSize.Words(subject.Expected.Length)}.");
+            log.Add(ProofFindings.OtherPart, new SourcePlace(task.Part is null ? expected.File : "--part"), $"The {part.Name} holds {ByteSize.Words(part.CapacityBytes)}, and the image has {ByteSize.Words(subject.Expected.Length)}.");
         }
 
         if (part is not null && task.Package is { } package && PinOutCatalog.BuiltIn.Find(part, package) is null)

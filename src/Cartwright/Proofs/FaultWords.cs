@@ -56,13 +56,16 @@ public static class FaultWords
         return $"{subject.Site}{lines}: {string.Join("; ", clauses.Prepend(fault.Kind.Meaning))}.";
     }
 
-    /// <summary>Faults by their words: <c>address-stuck-low A12 and data-stuck-high D3</c>.</summary>
+    /// <summary>Faults by their words, with the chip's lines: <c>address-stuck-low A12 and data-stuck-high D3</c>.</summary>
+    /// <param name="subject">The chip.</param>
     /// <param name="faults">The faults of one explanation.</param>
-    public static string Names(ImmutableArray<Fault> faults) => string.Join(" and ", faults.Select(static fault => Name(fault)));
+    public static string Names(ProofSubject subject, ImmutableArray<Fault> faults) => string.Join(" and ", faults.Select(fault => Name(subject, fault)));
 
-    /// <summary>A fault by its words, lists cut short.</summary>
-    public static string Name(Fault fault) =>
-        string.Join(' ', [fault.Kind.Name, .. fault.Lines, .. fault.Parameters.Select(static row => $"{row.Name}={Short(row.Text)}")]);
+    /// <summary>A fault by its words, with the chip's lines, lists cut short.</summary>
+    /// <param name="subject">The chip.</param>
+    /// <param name="fault">The fault.</param>
+    public static string Name(ProofSubject subject, Fault fault) =>
+        string.Join(' ', [fault.Kind.Name, .. fault.Lines.Select(line => subject.Lines.Of(line).Chip), .. fault.Parameters.Select(static row => $"{row.Name}={Short(row.Text)}")]);
 
     private static string Join(ImmutableArray<string> lines) =>
         lines.Length == 1 ? lines[0] : $"{string.Join(", ", lines.Take(lines.Length - 1))} and {lines[^1]}";

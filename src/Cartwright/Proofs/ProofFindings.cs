@@ -89,7 +89,7 @@ public static class ProofFindings
     public static FindingRule BadRange { get; } = new(
         "CW9013", Error, "Not bytes of the image",
         "Bytes that may differ are left out of the comparison, so they must be in it.",
-        "Give OFFSET+LENGTH, counted in bytes of the file given as expected, as in --may-differ 0x7FF0+16.");
+        "Give OFFSET+LENGTH, counted in bytes of the read-back, as in --may-differ 0x7FF0+16.");
 
     /// <summary>Another image of the wrong length.</summary>
     public static FindingRule OtherImageLength { get; } = new(
