@@ -141,9 +141,9 @@ internal static class ChipReport
         {
             output.WriteLine($"    {FaultWords.Sentence(proof.Subject, fault)}");
             Columns.Write(output, "      ", [.. fault.Lines.Select(line => new[] { LineText(proof.Subject, line), PinText.Of(proof.Subject, line) })]);
-            foreach (var caution in PinText.Cautions(proof.Subject, fault))
+            if (PinText.Caution(proof.Subject, fault) is { } caution)
             {
-                output.WriteLine($"      Caution: {caution}.");
+                output.WriteLine($"      {caution}");
             }
 
             foreach (var sentence in PinText.Beside(proof.Subject, fault))

@@ -10,8 +10,9 @@ namespace Cartwright.Cli;
 /// <summary>Tells which faults a read of an image could not show.</summary>
 internal static class DiagnosisReport
 {
-    private const int MostGroups = 12;
+    private const int MostRows = 12;
     private const int MostLines = 24;
+    private const int MostAlike = 4;
 
     public static void WriteText(TextWriter output, ImmutableArray<(ProofSubject Subject, ImageDiagnosis Diagnosis)> chips, bool isBrief)
     {
@@ -23,7 +24,7 @@ internal static class DiagnosisReport
             {
                 WriteFaults(output, "Would not show at all", ByKind(subject, diagnosis.Invisible));
                 WriteFaults(output, "Would show in one to three words, too few to be named", ByKind(subject, [.. diagnosis.Weak.Select(static row => row.Fault)]));
-                WriteFaults(output, "Could not be told apart on this image", [.. diagnosis.Alike.Select(group => string.Join(" = ", group.Select(fault => FaultWords.Name(subject, fault))))]);
+                WriteFaults(output, "Could not be told apart on this image", [.. diagnosis.Alike.Select(group => string.Join(" = ", group.Take(MostAlike).Select(fault => FaultWords.Name(subject, fault))) + (group.Length > MostAlike ? " = ..." : ""))]);
             }
         }
 
@@ -86,14 +87,14 @@ internal static class DiagnosisReport
         }
 
         output.WriteLine($"  {title}");
-        foreach (var row in rows.Take(MostGroups))
+        foreach (var row in rows.Take(MostRows))
         {
             output.WriteLine($"    {row}");
         }
 
-        if (rows.Length > MostGroups)
+        if (rows.Length > MostRows)
         {
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"    and {rows.Length - MostGroups} more, which --json lists"));
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"    and {rows.Length - MostRows} more, which --json lists"));
         }
     }
 

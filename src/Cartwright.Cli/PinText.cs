@@ -16,9 +16,13 @@ internal static class PinText
             $"{subject.Site} pin {first.Pin} ({first.PinOut.Package}), beside {string.Join(" and ", first.Neighbours.Select(other => Pin(first.PinOut, other)))}{string.Concat(others.Select(static pin => string.Create(CultureInfo.InvariantCulture, $"; pin {pin.Pin} of {pin.PinOut.Package}")))}"),
     };
 
-    /// <summary>Where a pin-out was not seen in a data sheet.</summary>
-    public static IEnumerable<string> Cautions(ProofSubject subject, Fault fault) =>
-        fault.Lines.SelectMany(line => subject.PinsOf(line)).Where(static pin => pin.PinOut.Caution is not null).Select(static pin => $"{pin.PinOut.Package}: {pin.PinOut.Caution}").Distinct();
+    /// <summary>A word of caution where a pin-out was not seen in a data sheet; null where all were.</summary>
+    public static string? Caution(ProofSubject subject, Fault fault)
+    {
+        var unseen = fault.Lines.SelectMany(line => subject.PinsOf(line)).Select(static pin => pin.PinOut).Where(static pinOut => pinOut.Caution is not null).DistinctBy(static pinOut => pinOut.Name).ToList();
+        return unseen.Count == 0 ? null
+            : $"Caution: {unseen[0].Package}: {unseen[0].Caution}{(unseen.Count == 1 ? "" : $"; so for {string.Join(", ", unseen.Skip(1).Select(static pinOut => pinOut.Package))}")}.";
+    }
 
     /// <summary>Which pins of a fault lie side by side: there solder bridges first.</summary>
     public static IEnumerable<string> Beside(ProofSubject subject, Fault fault)

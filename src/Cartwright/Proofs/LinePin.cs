@@ -17,5 +17,5 @@ public sealed record LinePin(PinOut PinOut, string Line, int Pin)
 
     /// <summary>Whether another pin of the same package lies beside it.</summary>
     /// <param name="other">The other pin.</param>
-    public bool IsBeside(LinePin other) => other.PinOut == PinOut && Neighbours.Contains(other.Pin);
+    public bool IsBeside(LinePin other) => other.PinOut.Name == PinOut.Name && Neighbours.Contains(other.Pin);
 }

@@ -28,7 +28,7 @@ public static class ProofFindings
     /// <summary>Several chips and no word on which was read.</summary>
     public static FindingRule WhichChip { get; } = new(
         "CW9003", Error, "Which chip was read?",
-        "The build has several chips, and the read-back is as long as none of the regions that a cartridge shows.",
+        "The build has several chips, and the length of the read-back does not say which of them was read, or that the whole cartridge was.",
         "Name the chip with --site, or read the whole cartridge and add --cartridge.");
 
     /// <summary>A text in place of bytes.</summary>

@@ -18,20 +18,22 @@ public static class Prover
         return new ProofResult(subject, reads, Find(subject, reads, masked, settings, cancel), DifferenceMap.Of(subject, masked));
     }
 
-    // What may differ is not known: first it is taken as read, which holds for every fault that leaves its place alone, then as built.
+    // What may differ is not known: it is tried as read, which holds for every fault that leaves its place alone, and as built.
     private static Verdict Find(ProofSubject subject, ImmutableArray<ReadBack> reads, ImmutableArray<ReadBack> masked, ProofSettings settings, CancellationToken cancel)
     {
-        if (!subject.MayDiffer.IsEmpty && !masked.All(read => read.Bytes.AsSpan().SequenceEqual(subject.Expected)))
+        if (subject.MayDiffer.IsEmpty || masked.All(read => read.Bytes.AsSpan().SequenceEqual(subject.Expected)))
         {
-            var own = With(subject.Expected, reads[0].Bytes, subject.MayDiffer);
-            var asRead = FaultFinder.Find(Request(subject, own, reads, settings), cancel);
-            if (!asRead.Faults.IsEmpty)
-            {
-                return asRead;
-            }
+            return FaultFinder.Find(Request(subject, subject.Expected, masked, settings), cancel);
         }
 
-        return FaultFinder.Find(Request(subject, subject.Expected, masked, settings), cancel);
+        var asRead = FaultFinder.Find(Request(subject, With(subject.Expected, reads[0].Bytes, subject.MayDiffer), reads, settings), cancel);
+        if (!asRead.Faults.IsEmpty)
+        {
+            return asRead;
+        }
+
+        var asBuilt = FaultFinder.Find(Request(subject, subject.Expected, masked, settings), cancel);
+        return asBuilt.Faults.IsEmpty && asBuilt.Explains.All <= asRead.Explains.All ? asRead : asBuilt;
     }
 
     private static ProofRequest Request(ProofSubject subject, byte[] expected, ImmutableArray<ReadBack> reads, ProofSettings settings) =>
