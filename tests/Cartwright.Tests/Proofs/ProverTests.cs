@@ -36,14 +36,14 @@ public sealed class ProverTests
         var proof = Prove(Subject, Read(Image, new FaultSimulator.Fault("address-stuck-low") { Lines = ["A7"] }));
         var fault = Assert.Single(proof.Verdict.Faults);
         Assert.Equal("U1, A7: the address line is low at the chip all the time.", FaultWords.Sentence(Subject, fault));
-        // AT28C16 data sheet, pin configurations: A7 is pin 1 of the DIP, beside A6 on pin 2.
+        // From memory: A7 is pin 1 of the 24-pin DIP, beside A6 on pin 2.
         var pin = Subject.PinsOf("A7").Single(static pin => pin.PinOut.Package == "DIP24");
         Assert.Equal((1, "A7"), (pin.Pin, pin.Signal));
         Assert.Equal([2], pin.Neighbours);
         Assert.Equal(Image.Where((value, a) => value != Image[a & ~0x80]).Count(), proof.Differences.WrongWords);
     }
 
-    // AT28C16 data sheet, pin configurations: A6 and A7 are pins 2 and 1.
+    // From memory: A6 and A7 are pins 2 and 1 of the 24-pin DIP.
     [Fact]
     public void Pins_side_by_side_are_known_as_such()
     {
