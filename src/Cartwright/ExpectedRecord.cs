@@ -82,7 +82,7 @@ internal sealed class ExpectedRecord(string file, FindingLog log)
             return null;
         }
 
-        return new ExpectedSite(site, bytes, ExpectedBuild.Shape(site.Width, order, board.ByteOrder)) { Part = RecordSites.Text(chip, "part") is { } part ? PartCatalog.BuiltIn.Find(part) : null };
+        return new ExpectedSite(site, bytes, ExpectedBuild.Shape(site.Width, order, board.ByteOrder)) { File = path, Part = RecordSites.Text(chip, "part") is { } part ? PartCatalog.BuiltIn.Find(part) : null };
     }
 
     // A region is what its chips give together; where they leave a byte out, nothing is known of it.

@@ -64,9 +64,10 @@ internal sealed class ProofFiles(ProofTask task, ExpectedCart expected, FindingL
 
     private ReadBack? Read(ProofRead read)
     {
-        if (Path.GetFullPath(read.File) == Path.GetFullPath(task.Expected))
+        var path = Path.GetFullPath(read.File);
+        if (expected.Sites.Select(static site => site.File).Append(task.Expected).Any(own => own is not null && Path.GetFullPath(own) == path))
         {
-            log.Add(ProofFindings.ReadIsExpected, new SourcePlace(read.File), $"{read.File} is given as what is expected, and as its own read-back.");
+            log.Add(ProofFindings.ReadIsExpected, new SourcePlace(read.File), $"{read.File} is what the build has made, and is given as its own read-back.");
             return null;
         }
 

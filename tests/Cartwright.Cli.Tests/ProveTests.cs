@@ -186,6 +186,7 @@ public sealed class ProveTests : IDisposable
     [InlineData("CW9005", "record", "short", "--cartridge")]
     [InlineData("CW9007", "image", "image-again", "--insertions", "1,2")]
     [InlineData("CW9008", "image", "image")]
+    [InlineData("CW9008", "record", "own-chip", "--site", "U1")]
     [InlineData("CW9009", "bad-record", "image")]
     [InlineData("CW9010", "altered-record", "short", "--site", "U1")]
     [InlineData("CW9012", "no-chips", "image")]
@@ -236,6 +237,7 @@ public sealed class ProveTests : IDisposable
             case "image-again": return Save("again.bin", _bytes);
             case "bad-record": return Save("bad.record.json", """{ "record": 1, "board": { "board": "x" }, "chips": [ { "site": 3 } ] }"""u8.ToArray());
             case "no-chips": return Save("none.record.json", """{ "record": 1 }"""u8.ToArray());
+            case "own-chip": return In("cart.U1.bin");
             case "record" or "altered-record":
                 Pattern("--board", "md-double-8bit", "--size", "64KiB", "--name", "cart");
                 if (name != "record")

@@ -38,32 +38,30 @@ public sealed record DifferenceMap(int WordCount, int WrongWords, int First)
     /// <param name="reads">The read-backs.</param>
     public static DifferenceMap Of(ProofSubject subject, ImmutableArray<ReadBack> reads)
     {
-        var expected = WordImage.ToWords(subject.Expected, subject.Shape);
-        var count = Math.Min(expected.Length, reads.Min(read => read.Bytes.Length) / subject.Shape.Bytes);
-        var wrong = new ushort[count];
-        var read = new DifferenceCounter(subject.Shape.Width);
-        foreach (var one in reads)
+        var length = Math.Min(subject.Expected.Length, reads.Min(static read => read.Bytes.Length));
+        var expected = subject.Expected.AsMemory(0, length - (length % subject.Shape.Bytes));
+        var counter = new DifferenceCounter(expected, subject.Shape);
+        foreach (var read in reads)
         {
-            read.Add(expected, WordImage.ToWords(one.Bytes, subject.Shape), wrong);
+            counter.Add(read.Bytes.AsSpan(0, expected.Length));
         }
 
-        return new DifferenceMap(count, Wrong(wrong), read.First)
+        var isWide = subject.Shape.Width == 16;
+        return new DifferenceMap(expected.Length / subject.Shape.Bytes, counter.Wrong(0, expected.Length), counter.First < 0 ? -1 : counter.First / subject.Shape.Bytes)
         {
-            FirstExpected = read.First < 0 ? 0 : expected[read.First],
-            FirstRead = read.FirstRead,
-            Banks = Rows(wrong, subject, Even(subject.Expected.Length, subject.BankSize > 0 ? subject.BankSize : subject.Expected.Length / Parts)),
-            Sectors = Rows(wrong, subject, subject.Sectors),
-            DataLines = read.Lines,
-            WrongLowBytes = wrong.Count(static word => (word & 0xFF) != 0),
-            WrongHighBytes = wrong.Count(static word => word > 0xFF),
+            FirstExpected = counter.First < 0 ? 0 : counter.Word(expected.Span, counter.First),
+            FirstRead = counter.FirstRead,
+            Banks = Rows(counter, Even(subject.Expected.Length, subject.BankSize > 0 ? subject.BankSize : subject.Expected.Length / Parts)),
+            Sectors = Rows(counter, subject.Sectors),
+            DataLines = counter.Lines,
+            WrongLowBytes = isWide ? counter.WrongBytes(high: false) : counter.Wrong(0, expected.Length),
+            WrongHighBytes = isWide ? counter.WrongBytes(high: true) : 0,
         };
     }
 
-    private static int Wrong(ReadOnlySpan<ushort> wrong) => wrong.Length - wrong.Count((ushort)0);
+    private static ImmutableArray<SectorGroup> Even(int length, int size) => size == 0 || length % size != 0 || size % 2 != 0 ? [] : [new SectorGroup(length / size, size)];
 
-    private static ImmutableArray<SectorGroup> Even(int length, int size) => size == 0 || length % size != 0 ? [] : [new SectorGroup(length / size, size)];
-
-    private static ImmutableArray<DifferenceRow> Rows(ushort[] wrong, ProofSubject subject, ImmutableArray<SectorGroup> map)
+    private static ImmutableArray<DifferenceRow> Rows(DifferenceCounter counter, ImmutableArray<SectorGroup> map)
     {
         var rows = ImmutableArray.CreateBuilder<DifferenceRow>();
         var offset = 0;
@@ -71,9 +69,7 @@ public sealed record DifferenceMap(int WordCount, int WrongWords, int First)
         {
             for (var i = 0; i < group.Count; i++, offset += group.Bytes)
             {
-                var start = Math.Min(wrong.Length, offset / subject.Shape.Bytes);
-                var end = Math.Min(wrong.Length, (offset + group.Bytes) / subject.Shape.Bytes);
-                rows.Add(new DifferenceRow(rows.Count, offset, group.Bytes, Wrong(wrong.AsSpan(start..end))));
+                rows.Add(new DifferenceRow(rows.Count, offset, group.Bytes, counter.Wrong(offset, offset + group.Bytes)));
             }
         }
 

@@ -14,6 +14,9 @@ public sealed record ExpectedSite(Site Site, byte[] Bytes, WordShape Shape)
     /// <summary>The part; null when it is not known.</summary>
     public Part? Part { get; init; }
 
+    /// <summary>The chip file; null where the image was made in memory.</summary>
+    public string? File { get; init; }
+
     /// <summary>Bytes that differ from unit to unit.</summary>
     public ImmutableArray<ByteRange> MayDiffer { get; init; } = [];
 }
