@@ -113,4 +113,14 @@ public sealed class ProverTests
         Assert.Equal("wrong-half", Assert.Single(proof.Verdict.Faults).Kind.Name);
         Assert.False(proof.IsComparable);
     }
+
+    [Fact]
+    public void A_search_can_be_ended()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        var read = new ReadBack(new SmallRandom(99).Bytes(Size));
+        Assert.Throws<OperationCanceledException>(() => Prover.Prove(Subject, [read], ProofSettings.None, stop.Token));
+        Assert.Throws<OperationCanceledException>(() => ImageDiagnosis.Of(Image, Subject.Shape, WritingWorld.WrittenElsewhere, stop.Token));
+    }
 }
