@@ -44,7 +44,7 @@ internal static class ExpectedBuild
             task.Expected,
             board,
             [.. build.Chips.Select(chip => Site(chip) with { MayDiffer = masks.GetValueOrDefault(chip.Site.Name, []) })],
-            [.. build.Cart!.Rom.Regions.Select(region => Region(region, build.Cart.Layout.Addresses.BankOf(region.Name)) with { MayDiffer = Mask(region.Name, low, high) })]);
+            [.. build.Cart!.Rom.Regions.Where(region => IsOnChips(build.Chips, region)).Select(region => Region(region, build.Cart.Layout.Addresses.BankOf(region.Name)) with { MayDiffer = Mask(region.Name, low, high) })]);
     }
 
     /// <summary>Cuts a whole ROM for a board.</summary>
@@ -54,7 +54,7 @@ internal static class ExpectedBuild
         var parts = part is null ? [] : board.Sites.Select(site => KeyValuePair.Create(site.Name, new ManifestValue(part, new SourcePlace("--part"))));
         var chips = new ChipCutter(board, ImmutableSortedDictionary.CreateRange(StringComparer.OrdinalIgnoreCase, parts), order).Cut(rom, file, own);
         Forward(own.ToSorted(), log);
-        return own.HasErrors ? null : new ExpectedCart(file, board, [.. chips.Select(Site)], [.. rom.Regions.Select(region => Region(region, bankOf(region.Name)))]);
+        return own.HasErrors ? null : new ExpectedCart(file, board, [.. chips.Select(Site)], [.. rom.Regions.Where(region => IsOnChips(chips, region)).Select(region => Region(region, bankOf(region.Name)))]);
     }
 
     // The fields of a run are checked when one is made; here nothing more than their places counts.
@@ -72,9 +72,12 @@ internal static class ExpectedBuild
 
     public static WordShape Shape(int width, WordOrder order, ByteOrder bus) => new(width, order != WordOrder.Programmer && bus == ByteOrder.BigEndian);
 
-    private static ExpectedSite Site(ChipImage chip) => new(chip.Site, chip.Bytes.ToArray(), Shape(chip.Site.Width, chip.WordOrder, chip.BusOrder)) { Part = chip.Part };
+    private static ExpectedSite Site(ChipImage chip) => new(chip.Site, chip.Bytes.ToArray(), Shape(chip.Site.Width, chip.WordOrder, chip.BusOrder)) { Part = chip.Part, PartName = chip.PartName };
 
     private static ExpectedRegion Region(RegionImage region, int bankSize) => new(region.Name, region.Bytes.ToArray()) { BankSize = bankSize };
+
+    // A region that only lies in a join shows itself through lines that are not told here.
+    private static bool IsOnChips(ImmutableArray<ChipImage> chips, RegionImage region) => chips.Any(chip => string.Equals(chip.Site.Region, region.Name, StringComparison.OrdinalIgnoreCase));
 
     private static ImmutableArray<ChipImage> Chips(CartBuild build, Rom rom) =>
         new ChipImageBuilder(build.Board!, build.Manifest!.Board, build.Manifest.Images, new FindingLog()).Build(rom);

@@ -32,7 +32,7 @@ internal sealed class ExpectedRecord(string file, FindingLog log)
 
             var board = RecordSites.Board(record, []);
             var chips = board is null ? [] : List(record, "chips");
-            var told = chips.Select(RecordSites.Site).ToImmutableArray();
+            var told = chips.Select(chip => RecordSites.Site(chip, board!.BusWidth)).ToImmutableArray();
             board = board is null ? null : board with { Sites = [.. told.Select(site => Known(board, site))] };
             var sites = chips.Select((chip, i) => Site(record, board!, board!.Sites[i], chip)).OfType<ExpectedSite>().ToImmutableArray();
             if (log.HasErrors)

@@ -13,6 +13,7 @@ using Cartwright.Production;
 using Cartwright.Programs;
 using Cartwright.Proofs;
 using Cartwright.Roms;
+using Cartwright.Slots;
 using Cartwright.TestImages;
 
 namespace Cartwright;
@@ -30,6 +31,7 @@ public static class FindingCatalog
         new("Parts", PartFindings.All),
         new("What chips say of themselves", CfiFindings.All),
         new("Described parts", OwnPartFindings.All),
+        new("Slots", SlotFindings.All),
         new("Write plan", PlanFindings.All),
         new("Output", OutputFindings.All),
         new("Production run", RunFindings.All),

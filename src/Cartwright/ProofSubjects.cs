@@ -4,6 +4,7 @@ using Cartwright.Chips;
 using Cartwright.Findings;
 using Cartwright.Headers;
 using Cartwright.Manifests;
+using Cartwright.Plans;
 using Cartwright.Proofs;
 using Cartwright.ReadBacks;
 
@@ -73,7 +74,7 @@ internal sealed class ProofSubjects(ProofTask task, ExpectedCart expected, Immut
                 MayDiffer = SiteView.Ranges(expected.Board!, site.Site, region.Bytes.Length, ranges),
                 OtherSites = [.. sites.Where(other => other != site).Select(other => new NamedImage(other.Site.Name, images[other.Site.Name])), .. otherSites],
                 BankSize = (task.BankSize > 0 ? task.BankSize : region.BankSize) / site.Site.Stride,
-            })),
+            }, site.PartName)),
         ];
     }
 
@@ -87,9 +88,9 @@ internal sealed class ProofSubjects(ProofTask task, ExpectedCart expected, Immut
         MayDiffer = site.MayDiffer.AddRange(Checked(site.Bytes.Length)),
         OtherSites = [.. expected.Sites.Where(other => other != site).Select(static other => new NamedImage(other.Site.Name, other.Bytes)), .. otherSites],
         BankSize = task.BankSize,
-    });
+    }, site.PartName);
 
-    private ProofSubject Completed(ProofSubject subject)
+    private ProofSubject Completed(ProofSubject subject, string? name)
     {
         var shape = subject.IsThroughBoard ? subject.Shape : ShapeOf(subject.Shape);
         var part = task.Part is null ? subject.Part : PartChecks.Find(task.Part, subject.Site, log, new SourcePlace("--part"));
@@ -108,7 +109,13 @@ internal sealed class ProofSubjects(ProofTask task, ExpectedCart expected, Immut
             log.Add(ProofFindings.HalfWord, new SourcePlace(expected.File), $"{expected.File} has {ByteSize.Describe(subject.Expected.Length)}.");
         }
 
-        return subject with { Shape = shape, Part = part, Package = task.Package };
+        return subject with { Shape = shape, Part = part, Package = task.Package, Sectors = SectorsOf(subject, part, task.Part ?? name, shape.Width) };
+    }
+
+    private static ImmutableArray<SectorGroup> SectorsOf(ProofSubject subject, Part? part, string? name, int width)
+    {
+        ImmutableArray<SectorGroup> map = part is null || subject.IsThroughBoard ? [] : WriteTarget.Of(part, PartVariant.MapOf(part, PartVariant.EndOf(part, name ?? part.Name)), width).Map;
+        return SectorGroup.TotalOf(map) == subject.Expected.Length ? map : [];
     }
 
     private WordShape ShapeOf(WordShape known)

@@ -14,6 +14,9 @@ public sealed record ExpectedSite(Site Site, byte[] Bytes, WordShape Shape)
     /// <summary>The part; null when it is not known.</summary>
     public Part? Part { get; init; }
 
+    /// <summary>The part's name as it was written, which may say the end its boot sectors are at; null when none was.</summary>
+    public string? PartName { get; init; }
+
     /// <summary>The chip file; null where the image was made in memory.</summary>
     public string? File { get; init; }
 

@@ -42,7 +42,7 @@ public sealed class LineNames
     {
         var order = _lines?.Order;
         var (chip, slot) = order is null || number >= order.Count ? (number, number) : _isBus ? (order[number], number) : (number, order.Inverse()[number]);
-        // A lane's bytes are every second one of the bus, so its A0 is the bus's A1.
+        // A lane's bytes are every second or fourth one of the bus, so its A0 is the bus's A1 or A2.
         return _site!.Ties.ContainsKey(chip) || _site.Latched.Contains(chip) ? (chip, null) : (chip, slot + int.Log2(_site.Stride * _site.Width / 8));
     }
 
@@ -50,7 +50,7 @@ public sealed class LineNames
     {
         var order = _site!.DataLines;
         var (chip, slot) = order is null || number >= order.Count ? (number, number) : _isBus ? (order[number], number) : (number, order.Inverse()[number]);
-        return (chip, slot + (_site.Lane == Lane.High ? 8 : 0));
+        return (chip, slot + (_site.Lane == Lane.Word ? 0 : 8 * (_site.Lane - Lane.Low)));
     }
 
     // A chip of a size that has not all lines of the site's list keeps its own names.

@@ -33,9 +33,8 @@ public sealed record ProofSubject(string Site, byte[] Expected, WordShape Shape)
     /// <summary>Bytes of a bank; 0 where not known.</summary>
     public int BankSize { get; init; }
 
-    /// <summary>The erase sectors, where they are known and the chip is read by itself.</summary>
-    public ImmutableArray<SectorGroup> Sectors =>
-        !IsThroughBoard && Part is { } part && SectorGroup.TotalOf(part.Sectors.Map) == Expected.Length ? part.Sectors.Map : [];
+    /// <summary>The erase sectors; empty where they are not known, or the chip is read through the board.</summary>
+    public ImmutableArray<SectorGroup> Sectors { get; init; } = [];
 
     /// <summary>The part, the size, the width: <c>SST39SF040, 512 KiB, 8 bit</c>.</summary>
     public string Description => string.Create(CultureInfo.InvariantCulture, $"{(Part is null ? "" : Part.Name + ", ")}{ByteSize.Words(Expected.Length)}, {Shape.Width} bit");

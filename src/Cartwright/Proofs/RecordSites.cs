@@ -20,12 +20,15 @@ internal static class RecordSites
         }
 
         var id = Text(board, "board") ?? throw new FormatException("the board has no name");
-        return new Board(id, null, Number(board, "busWidth"), Word<ByteOrder>(board, "byteOrder", BoardReader.Word), 5, sites);
+        var width = Number(board, "busWidth");
+        return new Board(id, null, width is 8 or 16 or 32 ? width : throw new FormatException($"its bus has {width.ToString(CultureInfo.InvariantCulture)} data lines"), Word<ByteOrder>(board, "byteOrder", BoardReader.Word), 5, sites);
     }
 
     /// <summary>The site of one chip.</summary>
+    /// <param name="chip">What the record says of it.</param>
+    /// <param name="busWidth">Data lines of the board's bus.</param>
     /// <exception cref="FormatException">The record is damaged.</exception>
-    public static Site Site(JsonElement chip)
+    public static Site Site(JsonElement chip, int busWidth)
     {
         var name = Text(chip, "site") ?? throw new FormatException("a chip has no site");
         var width = Number(chip, "width");
@@ -35,11 +38,13 @@ internal static class RecordSites
         }
 
         var lane = Word<Lane>(chip, "lane", BoardReader.Word);
-        var length = (long)Number(chip, "contents") * (lane == Lane.Word ? 1 : 2);
+        var lanes = busWidth / 8;
+        var length = (long)Number(chip, "contents") * (lane == Lane.Word ? 1 : lanes);
         var every = chip.TryGetProperty("every", out _) ? Number(chip, "every") : default(long?);
         return new Site(name, Text(chip, "region") ?? "", width, lane, Offset(chip, "start") ?? 0, every is null ? length : null, Word<ChipFill>(chip, "fill", BoardReader.Word))
         {
             Every = every,
+            LaneCount = lanes,
             DataLines = DataLines(Text(chip, "dataLines"), width),
             AddressLines = Lines(Text(chip, "addressLines")),
             Ties = Ties(chip),

@@ -25,6 +25,12 @@ public sealed class LineNamesTests
     public void The_upper_lane_of_a_wide_bus_counts_words_and_upper_data_lines(string chip, string bus) =>
         Assert.Equal(new LineName(chip, bus), LineNames.OfChip(Straight, 32768).Of(chip));
 
+    [Theory]
+    [InlineData("A0", "A2")]
+    [InlineData("D3", "D19")]
+    public void The_third_lane_of_a_32_bit_bus_counts_every_fourth_byte(string chip, string bus) =>
+        Assert.Equal(new LineName(chip, bus), LineNames.OfChip(Straight with { Lane = Lane.Third, LaneCount = 4 }, 32768).Of(chip));
+
     // Bus A0 meets A2 of the chip, A1 meets A0, A2 meets A1; the others run straight, and the data lines in reverse.
     [Theory]
     [InlineData("A2", "A0")]

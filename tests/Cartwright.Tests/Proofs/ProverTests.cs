@@ -74,7 +74,7 @@ public sealed class ProverTests
         var image = new SmallRandom(3).Bytes(part.CapacityBytes is var bytes ? (int)bytes : 0);
         var read = (byte[])image.Clone();
         read[0x3000] ^= 0xFF;
-        var map = Prove(new ProofSubject("U1", image, new WordShape(8, HighFirst: false)) { Part = part }, read).Differences;
+        var map = Prove(new ProofSubject("U1", image, new WordShape(8, HighFirst: false)) { Part = part, Sectors = part.Sectors.Map }, read).Differences;
         // SST39SF010A data sheet, features: uniform 4 KByte sectors.
         Assert.Equal(32, map.Sectors.Length);
         Assert.Equal([(3, 0x3000, 4096)], map.Sectors.Where(static row => row.WrongWords == 1).Select(static row => (row.Number, row.Offset, row.Length)));
