@@ -59,6 +59,7 @@ internal static class CartwrightCommand
             ArrangeVerb.Create(output, errors),
             PlanVerb.Create(output, errors),
             PatternVerb.Create(output, errors),
+            ProveVerb.Create(output, errors),
             RunVerb.Create(output, errors),
             SheetVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),

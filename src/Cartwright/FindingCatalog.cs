@@ -11,6 +11,7 @@ using Cartwright.Plans;
 using Cartwright.Platforms;
 using Cartwright.Production;
 using Cartwright.Programs;
+using Cartwright.Proofs;
 using Cartwright.Roms;
 using Cartwright.Slots;
 using Cartwright.TestImages;
@@ -36,6 +37,7 @@ public static class FindingCatalog
         new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
+        new("Read-backs", ProofFindings.All),
         new("Test images", TestImageFindings.All),
     ];
 

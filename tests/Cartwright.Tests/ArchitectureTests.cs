@@ -28,6 +28,7 @@ public sealed partial class ArchitectureTests
         ["Slots"] = ["Findings", "Images", "Manifests", "Platforms", "Programs", "Roms"],
         ["Sheets"] = ["Boards", "Findings", "Images", "Manifests", "Slots"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Plans", "Platforms", "Roms"],
+        ["Proofs"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Ordering", "ReadBacks"],
         ["ReadBacks"] = ["Ordering"],
         ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
