@@ -32,12 +32,13 @@ internal sealed class StableFinder(ProofCase proof)
             return Open(search, Explaining(search.Singles().Select(Hypothesis.Of)));
         }
 
-        var simple = Explaining([.. search.Singles().Select(Hypothesis.Of), .. search.Seldom().Select(Hypothesis.Of), .. ManyLines.Propose(proof, search).Select(Hypothesis.Of),
-            .. OrderFaults.Propose(proof, _samples), .. ShiftFaults.Propose(proof), .. ContentFaults.Propose(proof)]);
-        var flexible = Explaining([.. BankFaults.Propose(proof), .. PlaceFaults.Propose(proof), .. ShiftFaults.Prefixes(proof), .. StatusFaults.Propose(proof)]);
-        if (simple.Length + flexible.Length > 0)
+        var models = Wirings(search);
+        var wirings = Explaining(models.Select(Hypothesis.Of));
+        var simple = Explaining([.. OrderFaults.Propose(proof, _samples), .. ShiftFaults.Propose(proof), .. ContentFaults.Propose(proof), .. PlaceFaults.Propose(proof),
+            .. ShiftFaults.Prefixes(proof), .. StatusFaults.Propose(proof), .. BankFaults.Propose(proof, [.. wirings.Select(static row => row.Wiring).OfType<LineModel>()])]);
+        if (wirings.Length + simple.Length > 0)
         {
-            return simple.IsEmpty ? Sort(search, flexible) : Sort(search, [.. simple, .. flexible.Where(row => simple.Any(other => IsSame(row, other)))]);
+            return Sort(search, [.. wirings, .. PulledLines(wirings), .. BanksGiveWay(wirings, simple)]);
         }
 
         if (Telling >= FewestTellingOfTwo)
@@ -48,15 +49,32 @@ internal sealed class StableFinder(ProofCase proof)
                 return Sort(search, pairs);
             }
 
-            var wirings = Explaining(new WiringSolver(proof, search).Solve().Take(MostCompared).Select(Hypothesis.Of));
-            if (!wirings.IsEmpty)
+            var scrambled = Explaining(new WiringSolver(proof, search).Solve().Take(MostCompared).Select(Hypothesis.Of));
+            if (!scrambled.IsEmpty)
             {
-                return Sort(search, [.. wirings.DistinctBy(row => row.Fingerprint(Other))]);
+                return Sort(search, [.. scrambled.DistinctBy(row => row.Fingerprint(Other))]);
             }
         }
 
         return Open(search, []);
     }
+
+    private List<LineModel> Wirings(LineSearch search) =>
+        [.. search.Singles(), .. search.Seldom(), .. ManyLines.Propose(proof, search), .. LineRotations.Propose(proof.Expected.AddressLines, proof.World).Where(search.Survives)];
+
+    // An order of banks is told only where no exchange or inversion of lines explains it.
+    private IEnumerable<Hypothesis> BanksGiveWay(ImmutableArray<Hypothesis> wirings, ImmutableArray<Hypothesis> simple)
+    {
+        var movesWhole = wirings.Where(static row => row.Wiring is { } wiring && wiring.IsExchange).ToList();
+        return movesWhole.Count == 0 ? simple
+            : simple.Where(row => row.Faults[0].Kind != FaultKinds.BanksReordered || movesWhole.Exists(wiring => IsSame(row, wiring)));
+    }
+
+    // A line that is always at one level may as well hang in the air, pulled to it.
+    private static IEnumerable<Hypothesis> PulledLines(ImmutableArray<Hypothesis> wirings) =>
+        from row in wirings
+        where row.Faults.Length == 1 && LineFaults.Pulled(row.Faults[0]) is not null
+        select row with { Faults = [LineFaults.Pulled(row.Faults[0])!] };
 
     private WordImage Other => _other ??= proof.Expected.With(RandomBytes(proof.Expected.Bytes.Length));
 
