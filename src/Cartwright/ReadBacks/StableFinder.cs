@@ -9,7 +9,6 @@ internal sealed class StableFinder(ProofCase proof)
 {
     private const int FewestTelling = 4;
     private const int FewestTellingOfTwo = 16;
-    private const int FewestTellingInNoise = 16;
     private const int MostCompared = 64;
     private const int MostNear = 4;
     private const uint OtherImageStream = 0x5EED;
@@ -26,8 +25,7 @@ internal sealed class StableFinder(ProofCase proof)
     public Explanations Find()
     {
         var search = new LineSearch(proof, _samples);
-        var enough = proof.Tolerance == 0 ? FewestTelling : FewestTellingInNoise;
-        if (Telling < enough)
+        if (Telling < FewestTelling)
         {
             return Open(search, Explaining(search.Singles().Select(Hypothesis.Of)));
         }
@@ -108,9 +106,33 @@ internal sealed class StableFinder(ProofCase proof)
         return explaining.ToImmutable();
     }
 
+    /// <summary>Single causes that explain some of the wrong words.</summary>
+    public IEnumerable<Hypothesis> Hinted() => new LineSearch(proof, _samples).Hinted().Select(Hypothesis.Of);
+
+    /// <summary>What of these explains every word, or as many as noise leaves.</summary>
+    public Explanations Among(IEnumerable<Hypothesis> hypotheses)
+    {
+        var search = new LineSearch(proof, _samples);
+        var explaining = Explaining(hypotheses);
+        return explaining.IsEmpty ? Open(search, []) : Sort(search, [.. explaining, .. PulledLines(explaining)]);
+    }
+
+    // Of noisy reads, those explanations that make them about as likely as the best does.
+    private ImmutableArray<Hypothesis> Likely(ImmutableArray<Hypothesis> explaining)
+    {
+        if (proof.Misfit is not { } misfit)
+        {
+            return explaining;
+        }
+
+        var rows = explaining.Select(row => (Row: row, Misfit: misfit(row.Rebuild(proof.Expected)!))).ToImmutableArray();
+        var most = rows.Min(static row => row.Misfit) + proof.LeastMargin;
+        return [.. rows.Where(row => row.Misfit <= most).Select(static row => row.Row)];
+    }
+
     private Explanations Sort(LineSearch search, ImmutableArray<Hypothesis> explaining)
     {
-        var ranked = explaining.OrderBy(static row => row.Rank).ToImmutableArray();
+        var ranked = Likely(explaining).OrderBy(static row => row.Rank).ToImmutableArray();
         if (ranked.Length == 1)
         {
             return new Explanations(ranked, [], Near(search, ranked));
