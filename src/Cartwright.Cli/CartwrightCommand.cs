@@ -51,6 +51,7 @@ internal static class CartwrightCommand
     {
         return new Command("cartwright", "Takes a homebrew game from assembled programs to chip images for a real cartridge.")
         {
+            NewVerb.Create(output, errors),
             BuildVerb.Create(output, errors),
             ExamineVerb.Create(output, errors),
             AdoptVerb.Create(output, errors),
