@@ -8,9 +8,13 @@ internal static class SaveVerb
         return new Verb(
             "save",
             "Save memory: the kinds each platform has, and files of it examined and brought from one layout into another.",
-            "cartwright save kinds md")
+            "cartwright save kinds md",
+            "cartwright save convert game.sav --platform md --from odd-ff --to packed --out game.chip.bin")
         {
             SaveKindsVerb.Create(output, errors),
+            SaveExamineVerb.Create(output, errors),
+            SaveConvertVerb.Create(output, errors),
+            SaveNewVerb.Create(output, errors),
         };
     }
 }
