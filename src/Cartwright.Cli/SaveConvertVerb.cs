@@ -83,12 +83,14 @@ internal static class SaveConvertVerb
             ["way back", WayBack(made, request)],
             ["CRC-32", FileDigest.Of(made.Bytes.Span).Crc32Text],
         ]);
-        output.WriteLine("Converted back and compared: the same bytes. Keep the old file until the game has shown the progress.");
+        output.WriteLine($"Converted back and compared: the same bytes{(made.ClockDropped > 0 ? ", but for the clock" : "")}. Keep the old file until the game has shown the progress.");
     }
 
     private static string WayBack(ConvertedSave made, SaveConversion request) =>
         string.Create(CultureInfo.InvariantCulture, $"--from {request.To} --to {request.From}")
         + (made.MemoryBefore == made.MemoryAfter ? "" : string.Create(CultureInfo.InvariantCulture, $" --size {made.MemoryBefore}"))
         + (made.Cut is { } cut ? $" --pad {cut}" : "")
+        + (request.From.ClockLength == 0 && request.To.ClockLength > 0 ? " --drop-clock" : "")
+        + (made.ClockDropped > 0 ? ", with a clock at zero" : "")
         + (request.ToWiring is null && request.FromWiring is null ? "" : ", with the lines of --from and --to exchanged");
 }

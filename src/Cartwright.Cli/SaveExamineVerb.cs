@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
 using System.Text.Json;
 using Cartwright.Findings;
 using Cartwright.Images;
@@ -89,7 +90,13 @@ internal static class SaveExamineVerb
         output.WriteLine(name);
         Columns.Write(output, "  ", [["size", ByteSize.Describe(digest.Size)], ["CRC-32", digest.Crc32Text], ["SHA-256", digest.Sha256]]);
         output.WriteLine(examined.Candidates.IsEmpty ? "It is no save that is known here." : "What it can be, the best founded first");
-        Columns.Write(output, "  ", [.. examined.Candidates.Select(static row => new[] { row.Platform, row.Kind.Id, row.Form.ToString(), Strength(row), string.Join("; ", row.Reasons) })]);
+        var shown = examined.Candidates.Where(row => row.Strength > 0 || examined.Candidates[0].Strength == 0).ToList();
+        Columns.Write(output, "  ", [.. shown.Select(static row => new[] { row.Platform, row.Kind.Id, row.Form.ToString(), Strength(row), string.Join("; ", row.Reasons) })]);
+        if (shown.Count < examined.Candidates.Length)
+        {
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  and {examined.Candidates.Length - shown.Count} smaller with filler behind them, which --json lists"));
+        }
+
         if (!examined.Deciding.IsEmpty)
         {
             output.WriteLine("What decides");
@@ -97,7 +104,7 @@ internal static class SaveExamineVerb
         }
     }
 
-    private static string Strength(SaveCandidate candidate) => candidate.Strength switch { 2 => "likely", 1 => "possible", _ => "less likely" };
+    private static string Strength(SaveCandidate candidate) => candidate.Strength switch { > 1 => "likely", 1 => "possible", _ => "less likely" };
 
     private static void WriteJson(Utf8JsonWriter json, SaveExamination examined, FileDigest digest)
     {

@@ -8,7 +8,7 @@ public static class SaveCandidates
 {
     private const int PaddedOnly = 0;
     private const int ExactSize = 1;
-    private const int OwnBytes = 2;
+    private const int OwnBytes = 1;
 
     /// <summary>All that a file can be, the best founded first.</summary>
     /// <param name="bytes">The file.</param>
@@ -40,13 +40,13 @@ public static class SaveCandidates
                 if (layout.FileUnit > layout.MemoryUnit)
                 {
                     reasons = reasons.Add($"{layout.Meaning}, throughout");
-                    strength = body.ContainsAnyExcept(body[0]) ? OwnBytes : strength;
+                    strength += body.ContainsAnyExcept(body[0]) ? OwnBytes : 0;
                 }
 
                 if (clock > 0)
                 {
                     reasons = reasons.Add($"{clock} bytes of a clock behind the memory");
-                    strength = OwnBytes;
+                    strength += OwnBytes;
                 }
 
                 found.Add(new SaveCandidate(platform, kind, new SaveForm(layout, clock), fit.Size, strength, reasons));

@@ -27,8 +27,8 @@ public sealed record SaveExamination(ImmutableArray<SaveCandidate> Candidates, I
         var place = new SourcePlace(file);
         if (cart is not null)
             CheckDemand(found, bytes.Length, cart, place, log);
-        else if (found.IsEmpty)
-            log.Add(SaveFindings.NoSuchSize, place, $"The file has {ByteSize.Describe(bytes.Length)}, which no kind of save memory takes in any of its layouts.");
+        else if (found.All(static row => row.Strength == 0))
+            log.Add(SaveFindings.NoSuchSize, place, $"The file has {ByteSize.Describe(bytes.Length)}, which no kind of save memory fills in any of its layouts.");
 
         var best = found.Where(row => row.Strength == found[0].Strength).ToImmutableArray();
         var deciding = best.Length > 1 ? Decide(best) : [];
