@@ -118,7 +118,7 @@ public sealed partial class ArchitectureTests
             .Distinct();
 
     // `using Cartwright.Roms;`, and `Roms.Rom` where the name is not itself a member of something.
-    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching|ReadBacks|TestImages)(?:;|\.[A-Z])")]
+    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching|Production|ReadBacks|TestImages)(?:;|\.[A-Z])")]
     private static partial Regex Qualified();
 
     [GeneratedRegex(@"using Cartwright\.Platforms\.(\w+)")]
