@@ -9,6 +9,8 @@ set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
 out=${1:-$here/out}
+shared=$here/shared
+[ -d "$shared" ] || shared=$here/../lantern-tide-a5200/shared
 
 for tool in ca65 ld65; do
     if ! command -v "$tool" >/dev/null 2>&1; then
@@ -25,7 +27,7 @@ trap 'exit 1' HUP INT TERM
 cd -- "$work"
 
 ca65 -I "$here/src" -o lantern.o "$here/src/lantern.s"
-ca65 -I "$here/src" -o picture.o "$here/../lantern-tide-a5200/shared/picture.s"
+ca65 -I "$here/src" -o picture.o "$shared/picture.s"
 ld65 -C "$here/src/lantern.cfg" lantern.o picture.o
 
 cp -- lantern.bin "$out/"

@@ -9,6 +9,8 @@ set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
 out=${1:-$here/out}
+shared=$here/shared
+[ -d "$shared" ] || shared=$here/../lantern-tide-c64/shared
 
 for tool in ca65 ld65; do
     if ! command -v "$tool" >/dev/null 2>&1; then
@@ -26,7 +28,7 @@ cd -- "$work"
 
 ca65 -o lantern.o "$here/src/lantern.s"
 # The picture is the same on both machines.
-ca65 -o picture.o "$here/../lantern-tide-c64/shared/picture.s"
+ca65 -o picture.o "$shared/picture.s"
 ld65 -C "$here/src/c128.cfg" lantern.o picture.o
 
 cp -- lantern.bin "$out/"

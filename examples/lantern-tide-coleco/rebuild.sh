@@ -9,6 +9,8 @@ set -eu
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
 out=${1:-$here/out}
+shared=$here/shared
+[ -d "$shared" ] || shared=$here/../lantern-tide-sg1000/shared
 
 for tool in sdasz80 sdldz80; do
     if ! command -v "$tool" >/dev/null 2>&1; then
@@ -26,7 +28,7 @@ cd -- "$work"
 
 sdasz80 -I"$here/src" -o lantern.rel "$here/src/lantern.s"
 # The picture is the same on all consoles with this video chip.
-sdasz80 -I"$here/src" -o picture.rel "$here/../lantern-tide-sg1000/shared/picture.s"
+sdasz80 -I"$here/src" -o picture.rel "$shared/picture.s"
 sdldz80 -n -i -b _CODE=0x8080 lantern.ihx lantern.rel picture.rel
 
 cp -- lantern.ihx "$out/"

@@ -35,7 +35,7 @@ internal static class AdoptVerb
             var log = new FindingLog();
             var name = parsed.GetRequiredValue(file);
             var folder = Path.GetFullPath(parsed.GetValue(target) ?? Path.ChangeExtension(Path.GetFullPath(name), null));
-            var done = ImageInput.Open(name, named, log) is { } image && IsFree(folder, log) && new ImageAdopter(image).Adopt(log) is { } cart && Write(image, cart, folder, log)
+            var done = ImageInput.Open(name, named, log) is { } image && CartFolder.IsFree(folder, remedy: null, log) && new ImageAdopter(image).Adopt(log) is { } cart && Write(image, cart, folder, log)
                 ? (Image: image, Cart: cart)
                 : default;
             ImageInput.WriteFindings(errors, log.ToSorted());
@@ -49,21 +49,10 @@ internal static class AdoptVerb
         return verb;
     }
 
-    private static bool IsFree(string folder, FindingLog log)
-    {
-        var taken = File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any());
-        if (taken)
-        {
-            log.Add(InspectionFindings.FolderInUse, new SourcePlace(folder), $"There is something at {folder} already.");
-        }
-
-        return !taken;
-    }
-
     // The files are put in place only when a build of them, in a folder of its own, gave the image again.
     private static bool Write(OpenedImage image, AdoptedCart cart, string folder, FindingLog log)
     {
-        var name = CartName(folder);
+        var name = CartFolder.NameOf(folder);
         ImmutableArray<OutputFile> files =
         [
             NewFile.Of(ManifestName, AdoptedManifest.Write(cart, image.Found.Platform.Facts.Id, name)),
@@ -88,12 +77,6 @@ internal static class AdoptVerb
 
         OutputFiles.Write(folder, files, new SourcePlace(folder), log);
         return !log.HasErrors;
-    }
-
-    private static string CartName(string folder)
-    {
-        var name = string.Concat(Path.GetFileName(folder).Select(static letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.' ? letter : '-')).Trim('.', '-');
-        return FileNameRule.Problem(name) is null ? name : "cart";
     }
 
     private static void WriteText(TextWriter output, OpenedImage image, AdoptedCart cart, string folder)

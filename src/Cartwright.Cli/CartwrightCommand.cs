@@ -51,6 +51,7 @@ internal static class CartwrightCommand
     {
         return new Command("cartwright", "Takes a homebrew game from assembled programs to chip images for a real cartridge.")
         {
+            NewVerb.Create(output, errors),
             BuildVerb.Create(output, errors),
             ExamineVerb.Create(output, errors),
             AdoptVerb.Create(output, errors),
@@ -59,8 +60,10 @@ internal static class CartwrightCommand
             ArrangeVerb.Create(output, errors),
             PlanVerb.Create(output, errors),
             PatternVerb.Create(output, errors),
+            ProveVerb.Create(output, errors),
             RunVerb.Create(output, errors),
             SaveVerb.Create(output, errors),
+            SheetVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),

@@ -25,6 +25,9 @@ internal sealed class Bench : IDisposable
 
     public static string Version { get; } = Metadata("PackageVersion");
 
+    /// <summary>The configuration everything was built in.</summary>
+    public static string Configuration { get; } = Metadata("PackageConfiguration");
+
     public static string MachinePackages { get; } = Metadata("MachinePackages");
 
     public static string CakeVersion { get; } = Metadata("CakeVersion");

@@ -20,7 +20,12 @@ public sealed class CartSchemaTests
     private static readonly JsonSchema Sample = SchemaCheck.Build(CartSchema.Json(SamplePlatform.Catalog));
 
     public static TheoryData<string> Examples =>
-        [.. Directory.EnumerateFiles(Path.Combine(Approved.RepositoryRoot(), "examples"), "cart.json", SearchOption.AllDirectories).Select(path => Path.GetRelativePath(Approved.RepositoryRoot(), path)).Order(StringComparer.Ordinal)];
+    [
+        .. new[] { "examples", "templates" }
+            .SelectMany(static folder => Directory.EnumerateFiles(Path.Combine(Approved.RepositoryRoot(), folder), "cart.json", SearchOption.AllDirectories))
+            .Select(static path => Path.GetRelativePath(Approved.RepositoryRoot(), path))
+            .Order(StringComparer.Ordinal),
+    ];
 
     [Fact]
     public void The_schema_is_up_to_date() => Approved.Equal("docs/cart.schema.json", Text);
@@ -36,6 +41,21 @@ public sealed class CartSchemaTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void The_examples_are_valid(string path) => Assert.Empty(SchemaCheck.Errors(BuiltIn, File.ReadAllText(Path.Combine(Approved.RepositoryRoot(), path))));
+
+    [Theory]
+    [InlineData("gb", "\"programs\"", "\"progams\"")]
+    [InlineData("gb", "\"platform\": \"gb\"", "\"platform\": \"gbx\"")]
+    [InlineData("md", "\"512KiB\"", "\"512 kilo\"")]
+    [InlineData("nes", "\"raw\"", "\"rawer\"")]
+    [InlineData("snes", "\"$018000\"", "\"$01G000\"")]
+    [InlineData("snes", "\"lorom\"", "\"lowrom\"")]
+    [InlineData("intv", "\"header\": {", "\"header\": { \"colour\": \"red\",")]
+    public void A_spoilt_example_is_not(string platform, string right, string wrong)
+    {
+        var manifest = File.ReadAllText(Path.Combine(Approved.RepositoryRoot(), "examples", $"lantern-tide-{platform}", "cart.json"));
+        Assert.Contains(right, manifest, StringComparison.Ordinal);
+        Assert.False(SchemaCheck.IsValid(BuiltIn, manifest.Replace(right, wrong, StringComparison.Ordinal)));
+    }
 
     [Fact]
     public void The_example_of_the_page_is_valid() => Assert.Empty(SchemaCheck.Errors(BuiltIn, ManifestPage.Example));
