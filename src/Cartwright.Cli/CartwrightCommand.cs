@@ -60,6 +60,7 @@ internal static class CartwrightCommand
             PlanVerb.Create(output, errors),
             PatternVerb.Create(output, errors),
             RunVerb.Create(output, errors),
+            SaveVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),

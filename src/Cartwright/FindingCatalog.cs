@@ -12,6 +12,7 @@ using Cartwright.Platforms;
 using Cartwright.Production;
 using Cartwright.Programs;
 using Cartwright.Roms;
+using Cartwright.Saves;
 using Cartwright.TestImages;
 
 namespace Cartwright;
@@ -35,6 +36,8 @@ public static class FindingCatalog
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
         new("Test images", TestImageFindings.All),
+        new("Life of the battery", BatteryFindings.All),
+        new("Kept saves", KeepFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>
