@@ -27,7 +27,7 @@ internal static class SaveCompareVerb
         };
         verb.Validators.Add(result =>
         {
-            if (!ByteSize.TryParse(result.GetValue(block)!, out var size) || size is < SaveComparison.SmallestBlock or > int.MaxValue)
+            if (result.GetValue(block) is { } text && (!ByteSize.TryParse(text, out var size) || size is < SaveComparison.SmallestBlock or > int.MaxValue))
             {
                 result.AddError(FormattableString.Invariant($"--block takes {ByteSize.Forms}, {SaveComparison.SmallestBlock} bytes or more."));
             }

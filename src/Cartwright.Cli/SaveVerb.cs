@@ -11,6 +11,7 @@ internal static class SaveVerb
     {
         SaveKeepVerb.Create(output, errors),
         SaveCompareVerb.Create(output, errors),
+        SaveCheckVerb.Create(output, errors),
         SaveBatteryVerb.Create(output, errors),
     };
 }

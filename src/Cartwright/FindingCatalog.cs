@@ -38,6 +38,7 @@ public static class FindingCatalog
         new("Test images", TestImageFindings.All),
         new("Life of the battery", BatteryFindings.All),
         new("Kept saves", KeepFindings.All),
+        new("Structure of a save", StructureFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>

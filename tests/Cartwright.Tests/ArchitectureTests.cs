@@ -27,7 +27,7 @@ public sealed partial class ArchitectureTests
         ["Boards"] = ["Findings", "Headers", "Manifests", "Ordering"],
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Platforms", "Roms"],
         ["ReadBacks"] = ["Ordering"],
-        ["Saves"] = ["Findings", "Images", "Manifests"],
+        ["Saves"] = ["Checksums", "Findings", "Images", "Manifests"],
         ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };

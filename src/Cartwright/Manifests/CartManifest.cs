@@ -23,6 +23,9 @@ public sealed record CartManifest(
     /// <summary>What differs from unit to unit of a production run.</summary>
     public RunSettings Run { get; init; } = new([], null, null);
 
+    /// <summary>The structure of the game's save.</summary>
+    public SaveSettings Save { get; init; } = SaveSettings.None;
+
     /// <summary>Where a key stands, or the nearest key around it, for findings about values nobody stated.</summary>
     public Func<string, SourcePlace> Place { get; init; } = key => new SourcePlace(File, Key: key);
 }

@@ -30,7 +30,7 @@ public static class ManifestReader
         var header = ReadHeader(root["header"], log);
         var board = ReadBoard(root["board"], log);
         var images = ReadImages(root["images"], log);
-        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Run = RunReader.Read(root["run"], log), Place = document.Place };
+        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Run = RunReader.Read(root["run"], log), Save = SaveReader.Read(root["save"], log), Place = document.Place };
     }
 
     private const string DefaultFolder = "dist";

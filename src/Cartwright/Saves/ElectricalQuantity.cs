@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text;
 
 namespace Cartwright.Saves;
 
@@ -22,7 +23,7 @@ public sealed record ElectricalQuantity(string Name, string Example, decimal Lea
         [new("nA", 0.000_000_001m), new("uA", 0.000_001m), new("\u00B5A", 0.000_001m), new("\u03BCA", 0.000_001m), new("mA", 0.001m), new("A", 1m)]);
 
     /// <summary>What it may look like, for messages.</summary>
-    public string Expected => $"a {Name} such as {Example}, its unit one of {string.Join(", ", Units.Select(static unit => unit.Symbol))}";
+    public string Expected => $"a {Name} such as {Example}, its unit one of {string.Join(", ", Units.Select(static unit => unit.Symbol).Where(static symbol => Ascii.IsValid(symbol)))}";
 
     /// <summary>Reads a quantity.</summary>
     /// <param name="text">A decimal number and one of the units, with or without a blank between them.</param>

@@ -86,7 +86,7 @@ public sealed class BatteryTests
 
     [Theory]
     [InlineData(0.000_001, 0.000_003)]
-    [InlineData(0.000_001, null, "CW9532", "CW9533")]
+    [InlineData(0.000_000_1, null, "CW9532", "CW9533")]
     [InlineData(0.000_000_1, 0.000_003, "CW9533")]
     [InlineData(0.000_003, 0.000_001, "CW9531")]
     [InlineData(0.000_003, 0.000_003)]

@@ -123,7 +123,8 @@ public sealed class SaveArchiveTests : IDisposable
         File.WriteAllText(Index, text);
         Assert.Equal((null, "CW9540"), (Keep(Save, Save).Kept, Assert.Single(Keep(Save, Save).Codes)));
         Assert.Equal("CW9540", Assert.Single(List().Codes));
-        Assert.Equal((text, ["saves.json"]), (File.ReadAllText(Index), Names()));
+        Assert.Equal(text, File.ReadAllText(Index));
+        Assert.Equal(["saves.json"], Names());
     }
 
     [Fact]
