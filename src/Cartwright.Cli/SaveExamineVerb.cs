@@ -40,6 +40,11 @@ internal static class SaveExamineVerb
             var platforms = cart?.Platform ?? named?.Facts.Id;
             var examined = bytes is null || log.HasErrors ? null
                 : SaveExamination.Of(name, bytes, platforms is null ? [.. PlatformCatalog.BuiltIn.All.Select(static known => known.Facts.Id)] : [platforms], cart, log);
+            if (examined is not null && cart is { Structure.SaysNothing: false })
+            {
+                _ = new SaveStructure(cart.Structure).Check(bytes, new SourcePlace(name), log);
+            }
+
             Report(name, bytes, examined, log, parsed.GetValue(json), output, errors);
             return examined is null ? ExitCode.Refused : log.HasErrors ? ExitCode.Found : ExitCode.Done;
         });
@@ -54,7 +59,7 @@ internal static class SaveExamineVerb
             log.Add(finding);
         }
 
-        return build.Platform is { } platform && !build.HasErrors ? new SaveDemand(platform.Facts.Id, SizeOf(build.Cart)) : null;
+        return build.Platform is { } platform && !build.HasErrors ? new SaveDemand(platform.Facts.Id, SizeOf(build.Cart)) { Structure = build.Manifest!.Save } : null;
     }
 
     private static long? SizeOf(CartView? cart) =>

@@ -41,6 +41,9 @@ public static class FindingCatalog
         new("Read-backs", ProofFindings.All),
         new("Test images", TestImageFindings.All),
         new("Save files", SaveFindings.All),
+        new("Life of the battery", BatteryFindings.All),
+        new("Kept saves", KeepFindings.All),
+        new("Structure of a save", StructureFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>

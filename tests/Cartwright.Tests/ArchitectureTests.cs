@@ -30,7 +30,7 @@ public sealed partial class ArchitectureTests
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Plans", "Platforms", "Roms"],
         ["Proofs"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Ordering", "ReadBacks"],
         ["ReadBacks"] = ["Ordering"],
-        ["Saves"] = ["Findings", "Manifests", "Ordering", "Production"],
+        ["Saves"] = ["Checksums", "Findings", "Images", "Manifests", "Ordering", "Production"],
         ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };

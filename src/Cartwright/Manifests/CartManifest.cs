@@ -29,6 +29,9 @@ public sealed record CartManifest(
     /// <summary>Several games in one image; null for a cart of one.</summary>
     public SlotSettings? Slots { get; init; }
 
+    /// <summary>The structure of the game's save.</summary>
+    public SaveSettings Save { get; init; } = SaveSettings.None;
+
     /// <summary>Where a key stands, or the nearest key around it, for findings about values nobody stated.</summary>
     public Func<string, SourcePlace> Place { get; init; } = key => new SourcePlace(File, Key: key);
 }

@@ -134,6 +134,33 @@ public static class ManifestKeys
         new("run:fields:#:alphabet", ManifestKeyKind.Text, "Digits of a serial, that of 0 first.", UnitField.TenDigits),
         new("run:fields:#:checkDigit", ManifestKeyKind.Choice, "Ends a serial in digits: luhn (one digit, ISO/IEC 7812-1) or mod-97 (two decimal digits, ISO/IEC 7064 MOD 97-10).", "none") { Words = [.. ManifestWords.CheckDigits.Keys] },
         new("run:fields:#:pad", ManifestKeyKind.Byte, "Value of the bytes behind a text.", "0x20"),
+
+        .. SaveBlock("save"),
+        new("save:slots:count", ManifestKeyKind.Number, "How many slots there are."),
+        new("save:slots:offset", ManifestKeyKind.Size, "Where the first slot begins.", "0"),
+        new("save:slots:size", ManifestKeyKind.Size, "Bytes of each slot; the next follows at once."),
+        .. SaveBlock("save:slots"),
+        .. SaveNumber("save:slots:sequence", "The number that grows with each write"),
+    ];
+
+    private static IEnumerable<ManifestKey> SaveBlock(string within) =>
+    [
+        new($"{within}:signature:offset", ManifestKeyKind.Size, "Its first byte.", "0"),
+        new($"{within}:signature:bytes", ManifestKeyKind.Text, "The bytes, two hexadecimal digits each: 51 53 41 56."),
+        .. SaveNumber($"{within}:version", "The version"),
+        new($"{within}:version:highest", ManifestKeyKind.Number, "The highest version this release reads."),
+        new($"{within}:check:kind", ManifestKeyKind.Choice, "How it is worked out: a sum of bytes or of big-endian words, their exclusive or, CRC-16/IBM-3740, CRC-32/ISO-HDLC, Adler-32.") { Words = [.. ManifestWords.SaveCheckKinds.Keys] },
+        new($"{within}:check:offset", ManifestKeyKind.Size, "Where it stands; its own bytes count as 0."),
+        new($"{within}:check:byteOrder", ManifestKeyKind.Choice, "Which of its bytes comes first.", "big-endian") { Words = ["big-endian", "little-endian"] },
+        new($"{within}:check:start", ManifestKeyKind.Size, "The first byte it covers.", "0"),
+        new($"{within}:check:length", ManifestKeyKind.Size, "How many bytes it covers; all that follow when absent."),
+    ];
+
+    private static IEnumerable<ManifestKey> SaveNumber(string within, string meaning) =>
+    [
+        new($"{within}:offset", ManifestKeyKind.Size, $"{meaning}: its first byte."),
+        new($"{within}:width", ManifestKeyKind.Size, $"{meaning}: its bytes, 1, 2 or 4.", "1"),
+        new($"{within}:byteOrder", ManifestKeyKind.Choice, $"{meaning}: which of its bytes comes first.", "big-endian") { Words = ["big-endian", "little-endian"] },
     ];
 
     /// <summary>The sections, in the order a manifest has them.</summary>
@@ -173,6 +200,15 @@ public static class ManifestKeys
         new("run", "What differs from unit to unit of a production run."),
         new("run:fields", "The places in the ROM that differ, a list."),
         new("run:fields:#", "A place in the ROM that differs from unit to unit."),
+        new("save", "The structure of the save, by which `cartwright save check` checks one. Offsets count from its start, in the order the game sees."),
+        new("save:signature", "The bytes by which the game knows its save."),
+        new("save:version", "The version of the save's form."),
+        new("save:check", "The check value over the save."),
+        new("save:slots", "The slots of the save. Their offsets count from the start of each."),
+        new("save:slots:signature", "The bytes by which the game knows a slot."),
+        new("save:slots:version", "The version of the slot's form."),
+        new("save:slots:check", "The check value over the slot."),
+        new("save:slots:sequence", "A number that grows with each write; it says which slot is the newest."),
     ];
 
     /// <summary>The nearest section around a key; null for a key outside all of them.</summary>

@@ -35,6 +35,7 @@ public static class ManifestReader
         {
             ConflictTables = ConflictTableReader.Read(root["conflictTables"], log),
             Slots = slots,
+            Save = SaveReader.Read(root["save"], log),
             Run = RunReader.Read(root["run"], log),
             Place = document.Place,
         };

@@ -38,6 +38,15 @@ public static class ManifestWords
     public static ImmutableSortedDictionary<string, CheckDigit> CheckDigits { get; } = Words(
         ("none", CheckDigit.None), ("luhn", CheckDigit.Luhn), ("mod-97", CheckDigit.Mod97));
 
+    /// <summary>How check values of saves are worked out.</summary>
+    public static ImmutableSortedDictionary<string, SaveCheckKind> SaveCheckKinds { get; } = Words(
+        ("sum8", SaveCheckKind.Sum8), ("sum16", SaveCheckKind.Sum16), ("sum32", SaveCheckKind.Sum32), ("word-sum", SaveCheckKind.WordSum),
+        ("word-xor", SaveCheckKind.WordXor), ("crc16", SaveCheckKind.Crc16), ("crc32", SaveCheckKind.Crc32), ("adler32", SaveCheckKind.Adler32));
+
+    /// <summary>The word for the way a check value is worked out.</summary>
+    /// <param name="kind">The way.</param>
+    public static string Word(SaveCheckKind kind) => WordOf(SaveCheckKinds, kind);
+
     /// <summary>The word for an order of bytes.</summary>
     /// <param name="order">The order.</param>
     public static string Word(ImageOrder order) => WordOf(ImageOrders, order);

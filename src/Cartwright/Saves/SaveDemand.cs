@@ -1,6 +1,12 @@
+using Cartwright.Manifests;
+
 namespace Cartwright.Saves;
 
 /// <summary>What a cart says of its save memory.</summary>
 /// <param name="Platform">The platform's id.</param>
 /// <param name="Size">Bytes of the memory by its header; null where the header does not say.</param>
-public sealed record SaveDemand(string Platform, long? Size);
+public sealed record SaveDemand(string Platform, long? Size)
+{
+    /// <summary>What its manifest says of the save's own structure.</summary>
+    public SaveSettings Structure { get; init; } = SaveSettings.None;
+}
