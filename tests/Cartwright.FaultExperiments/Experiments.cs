@@ -32,7 +32,7 @@ internal static class Experiments
         .. Reordering.Concat(Content).Concat(Board).Select(static kind => new Experiment(kind, 0.97, random => Trials.OfKind(random, kind))),
         new("equal", 1, static random => Trials.Hidden(random)),
         .. LookAlikeRows.All.Select(static row => new Experiment("look-alike:" + row.Name, 1, random => LookAlikeRows.Draw(random, row))),
-        new("three-faults", 1, static random => Trials.Wiring(random, Trials.Program(random), 3) with { MustStayOpen = true }),
+        new("three-faults", 1, Trials.Three),
         new("heavy-noise", 1, Trials.HeavyNoise),
         new("unknown-content", 1, Trials.UnknownContent),
     ];

@@ -41,6 +41,18 @@ internal static class Trials
         }
     }
 
+    /// <summary>Three wiring faults that all show: where the image hides one, it is right to name the others.</summary>
+    public static Trial Three(SmallRandom random)
+    {
+        while (true)
+        {
+            var trial = Wiring(random, Program(random), 3) with { MustStayOpen = true };
+            var read = trial.Reads[0];
+            if (trial.Faults.All(fault => !(trial with { Faults = trial.Faults.Remove(fault) }).Reads[0].AsSpan().SequenceEqual(read)))
+                return trial;
+        }
+    }
+
     /// <summary>All lines, or some, in an unknown order, and up to two stuck address lines and one stuck data line.</summary>
     public static Trial Permutation(SmallRandom random)
     {

@@ -10,6 +10,7 @@ internal static class ManyLines
     public static IEnumerable<LineModel> Propose(ProofCase proof, LineSearch search) =>
         InvertedAddress(proof).Concat(InvertedData(proof)).Concat(StuckData(proof)).Concat(StuckAddress(proof)).Where(search.Survives);
 
+    // Two lines, or more of them at one level, as one cause holds them; anything else is too much to name.
     private static IEnumerable<LineModel> StuckData(ProofCase proof)
     {
         var (always, ever) = WordCompare.Bits(proof.Read);
@@ -18,7 +19,7 @@ internal static class ManyLines
             .Where(i => ((always | ~ever) >> i & 1) != 0 && ((expectedAlways | ~expectedEver) >> i & 1) == 0)
             .Select(i => LineOp.Lines((always >> i & 1) != 0 ? LineOpKind.StuckHigh : LineOpKind.StuckLow, 1u << i))
             .ToImmutableArray();
-        return ops.Length > 1 ? [new LineModel([], ops, proof.World)] : [];
+        return ops.Length == 2 || (ops.Length > 2 && ops.All(op => op.Kind == ops[0].Kind)) ? [new LineModel([], ops, proof.World)] : [];
     }
 
     private static IEnumerable<LineModel> StuckAddress(ProofCase proof)

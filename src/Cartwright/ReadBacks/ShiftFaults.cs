@@ -14,6 +14,10 @@ internal static class ShiftFaults
     private const int MostPlaces = 8;
     private const int LeastContent = 64;
 
+    // Bytes in front are free to be anything: of a repeated image, all that is wrong in its first copy. No file's head is as long as that.
+    private const int LongestPrefix = 1024;
+    private const int LeastPartOfPrefix = 8;
+
     /// <summary>Rotated and repeated contents.</summary>
     public static IEnumerable<Hypothesis> Propose(ProofCase proof) => Rotations(proof).Concat(Repeats(proof)).Concat(SmallChips(proof));
 
@@ -22,7 +26,7 @@ internal static class ShiftFaults
     {
         var (expected, read) = (proof.Expected.Bytes, proof.ReadBytes);
         return from length in Shifts(expected, read).Where(static shift => shift > 0)
-               where expected.Length - length >= LeastContent && read.AsSpan(length).SequenceEqual(expected.AsSpan(0, expected.Length - length))
+               where length <= Math.Min(LongestPrefix, expected.Length / LeastPartOfPrefix) && read.AsSpan(length).SequenceEqual(expected.AsSpan(0, expected.Length - length))
                let prefix = read[..length]
                select Hypothesis.Making(
                    Fault.Of(FaultKinds.PrefixLeftIn, [Of("length", length), .. prefix.AsSpan().ContainsAnyExcept((byte)0) ? new[] { Of("prefix", Convert.ToHexString(prefix)) } : []]),

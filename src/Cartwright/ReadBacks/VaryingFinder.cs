@@ -23,7 +23,19 @@ internal sealed class VaryingFinder(ProofRequest request, WordImage expected, Ca
         var finder = new StableFinder(proof);
         var found = finder.Find();
         var verdict = FaultFinder.Tell(proof, found, finder.WrongWords);
-        return found.Same.IsEmpty && found.Others.IsEmpty && WeakCells.Damaged(expected, _reads[0]) is { } share ? Damaged(verdict, share) : verdict;
+        return !found.Same.IsEmpty || !found.Others.IsEmpty ? verdict
+            : WeakCells.Damaged(expected, _reads[0]) is { } share ? Damaged(verdict, share)
+            : _reads.Length == 1 ? verdict with { Candidates = [.. Chances().Select(static fault => ImmutableArray.Create(fault)), .. verdict.Candidates] }
+            : verdict;
+    }
+
+    private ReadSet Set => new(expected, _reads, [.. request.Reads.Select(static read => read.Programming)]);
+
+    // What may vary from read to read; one read alone does not tell.
+    private IEnumerable<Fault> Chances()
+    {
+        var set = Set;
+        return [.. OpenLines.Data(set), .. OpenLines.Shorted(set), .. OpenLines.Address(set), .. HastyReads.Late(set), .. HastyReads.Bounce(set)];
     }
 
     // The same cells after the chip was written again are damaged; before that they may be weakly written.
@@ -44,22 +56,27 @@ internal sealed class VaryingFinder(ProofRequest request, WordImage expected, Ca
 
     private Verdict Varying(ushort[] consensus)
     {
-        if (ContactFinder.Find(request, expected, cancel) is { } contact)
+        var contact = ContactFinder.Find(request, expected, cancel);
+        if (contact is { Faults.IsEmpty: false })
         {
             return contact;
         }
 
-        var set = new ReadSet(expected, _reads, [.. request.Reads.Select(static read => read.Programming)]);
-        ImmutableArray<Fault> found =
-        [
-            .. IdleBus.Busy(set), .. IdleBus.ByChance(set), .. OpenLines.Data(set), .. OpenLines.Shorted(set), .. OpenLines.Address(set),
-            .. HastyReads.Late(set), .. HastyReads.Bounce(set), .. WeakCells.UnderProgrammed(set),
-        ];
-        return found switch
-        {
-            [] => new NoiseFinder(request, set, consensus, cancel).Find(),
-            [var only] => new Verdict(Equal: false, [only], []),
-            _ => new Verdict(Equal: false, [], [.. found.Select(static fault => ImmutableArray.Create(fault))]) { Next = LookAlikes.WhenOpen(isSeveral: true) },
-        };
+        var set = Set;
+        var weak = WeakCells.UnderProgrammed(set);
+        ImmutableArray<Fault> found = IsSteadyWithin() ? [.. weak] : [.. Chances(), .. IdleBus.Busy(set), .. IdleBus.ByChance(set), .. weak];
+        var rows = found.Select(static fault => ImmutableArray.Create(fault));
+        return contact is not null ? contact with { Candidates = [.. contact.Candidates, .. rows] }
+            : found is [var only] ? new Verdict(Equal: false, [only], [])
+            : found.IsEmpty && !IsSteadyWithin() ? new NoiseFinder(request, set, consensus, cancel).Find()
+            : new Verdict(Equal: false, [], [.. rows]) { Next = LookAlikes.WhenOpen(!found.IsEmpty), Explains = default };
+    }
+
+    // Reads of one insertion and programming are all alike: then no chance of the single read made them.
+    private bool IsSteadyWithin()
+    {
+        var groups = request.Reads.GroupBy(static read => (read.Insertion, read.Programming)).Select(static reads => reads.ToArray()).ToArray();
+        return Array.Exists(groups, static reads => reads.Length > 1)
+            && Array.TrueForAll(groups, static reads => Array.TrueForAll(reads, read => read.Bytes.AsSpan().SequenceEqual(reads[0].Bytes)));
     }
 }
