@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using Cartwright.Boards;
-using Cartwright.Chips;
 using Cartwright.Findings;
 using Cartwright.Manifests;
 
@@ -15,18 +14,21 @@ internal static class BoardsVerb
     {
         var words = new Argument<string[]>("words") { Description = "A board to show in full, a manifest whose board is shown, or words to search for.", Arity = ArgumentArity.ZeroOrMore };
         var json = Verb.JsonOption();
-        var verb = new Verb("boards", "Lists the boards of the catalogue, or shows one with its sites.", "cartwright boards", "cartwright boards md", "cartwright boards md-double-8bit", "cartwright boards cart.json") { words, json };
-        verb.SetAction(parsed => Run(parsed.GetValue(words) ?? [], parsed.GetValue(json), output, errors));
+        var chips = BoardInput.ChipOption();
+        var verb = new Verb("boards", "Lists the boards of the catalogue, or shows one with its sites.", "cartwright boards", "cartwright boards md", "cartwright boards md-double-8bit", "cartwright boards md-double-8bit --chip U1=SST39SF040", "cartwright boards cart.json") { words, json, chips };
+        verb.SetAction(parsed => Run(parsed.GetValue(words) ?? [], parsed.GetValue(chips), parsed.GetValue(json), output, errors));
         return verb;
     }
 
-    private static int Run(string[] words, bool json, TextWriter output, TextWriter errors)
+    private static int Run(string[] words, string[]? chips, bool json, TextWriter output, TextWriter errors)
     {
         if (words is [var file] && (File.Exists(file) || File.Exists(Path.Combine(file, "cart.json"))))
         {
             return Own(ManifestInput.Path(file), json, output, errors);
         }
 
+        var log = new FindingLog();
+        var parts = BoardInput.Parts(chips, log).ToDictionary(static row => row.Key, static row => new ChipSettings(row.Key, row.Value.Place, row.Value, null, null));
         var found = words is [var id] && BoardCatalog.Find(id) is { } exact
             ? [exact]
             : BoardCatalog.All.Where(board => words.All(word => Matches(board, word))).ToList();
@@ -36,13 +38,20 @@ internal static class BoardsVerb
             return ExitCode.Refused;
         }
 
+        var fitted = FittedChips.Of(found is [var only] ? only : null, parts.Values, log);
+        ImageInput.WriteFindings(errors, log.ToSorted());
+        if (log.HasErrors)
+        {
+            return ExitCode.Refused;
+        }
+
         if (json)
         {
-            Json.Write(output, writer => WriteJson(writer, found));
+            Json.Write(output, writer => WriteJson(writer, found, fitted));
         }
-        else if (found.Count == 1)
+        else if (found is [var board])
         {
-            WriteBoard(output, found[0]);
+            WriteBoard(output, board, fitted);
         }
         else
         {
@@ -58,42 +67,39 @@ internal static class BoardsVerb
         var log = new FindingLog();
         var manifest = ImageInput.Read(file, log) is { } text ? ManifestReader.Read(file, text, ManifestInput.Overrides([]), log) : null;
         var board = manifest is null ? null : BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
+        var fitted = FittedChips.Of(board, manifest?.Board.Chips.Values ?? [], log);
         ImageInput.WriteFindings(errors, log.ToSorted());
-        if (board is null)
+        if (board is null || log.HasErrors)
         {
             return ExitCode.Refused;
         }
 
         if (json)
         {
-            Json.Write(output, writer => WriteJson(writer, [board]));
+            Json.Write(output, writer => WriteJson(writer, [board], fitted));
             return ExitCode.Done;
         }
 
-        WriteBoard(output, board);
-        foreach (var site in board.Sites.Where(LineTable.IsNeeded))
-        {
-            if (manifest!.Board.Chips.GetValueOrDefault(site.Name)?.Part is { } name && PartCatalog.BuiltIn.Find(name.Text) is { } part && SiteLines.Fit(site, (int)part.CapacityBytes))
-            {
-                output.WriteLine($"Writing {part.Name} at {site.Name} in place");
-                Columns.Write(output, "  ", InPlaceTable.Rows(site, part));
-            }
-        }
-
+        WriteBoard(output, board, fitted);
         return ExitCode.Done;
     }
 
     private static bool Matches(Board board, string word) =>
         board.Id.Contains(word, StringComparison.OrdinalIgnoreCase) || board.Description.Contains(word, StringComparison.OrdinalIgnoreCase);
 
-    private static void WriteBoard(TextWriter output, Board board)
+    private static void WriteBoard(TextWriter output, Board board, FittedChips fitted)
     {
         output.WriteLine(board.Id);
         output.WriteLine(board.Description);
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Bus: {board.BusWidth} bits, {board.BusVolts} V{(board.BusWidth == 16 ? ", " + BoardReader.Word(board.ByteOrder) : "")}"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Bus: {board.BusWidth} bits, {board.BusVolts} V{(board.BusWidth > 8 ? ", " + BoardReader.Word(board.ByteOrder) : "")}"));
         foreach (var (field, values) in board.Expects)
         {
             output.WriteLine($"Wired for: {field} {string.Join(" or ", values)}");
+        }
+
+        foreach (var join in board.Joins)
+        {
+            output.WriteLine($"Join {join.Name}: {string.Join(", ", join.Parts.Select(static part => $"{part.Region} at {Number.Hex(part.At, 6)}"))}");
         }
 
         output.WriteLine("Sites");
@@ -107,10 +113,9 @@ internal static class BoardsVerb
             output.WriteLine($"  {site.Name}: {clause}");
         }
 
-        foreach (var site in board.Sites.Where(static site => LineTable.IsNeeded(site)))
+        foreach (var site in board.Sites)
         {
-            output.WriteLine($"Lines of {site.Name}");
-            Columns.Write(output, "  ", LineTable.Rows(site));
+            WriteLines(output, site, fitted);
         }
 
         if (board.Source is { } source)
@@ -119,7 +124,28 @@ internal static class BoardsVerb
         }
     }
 
-    private static void WriteJson(Utf8JsonWriter json, List<Board> boards)
+    private static void WriteLines(TextWriter output, Site site, FittedChips fitted)
+    {
+        var (part, lines) = (fitted.PartAt(site), fitted.LinesOf(site));
+        if (lines.IsNeeded)
+        {
+            output.WriteLine($"Lines of {site.Name}{(part is null ? "" : $", {part.Name}")}");
+            Columns.Write(output, "  ", lines.Rows);
+        }
+
+        foreach (var caution in lines.Cautions)
+        {
+            output.WriteLine($"  Caution: {caution}.");
+        }
+
+        if (part is not null && !SiteLines.IsStraight(site) && SiteLines.Fit(site, (int)part.CapacityBytes))
+        {
+            output.WriteLine($"Writing {part.Name} at {site.Name} in place");
+            Columns.Write(output, "  ", InPlaceTable.Rows(site, part));
+        }
+    }
+
+    private static void WriteJson(Utf8JsonWriter json, List<Board> boards, FittedChips fitted)
     {
         json.WriteStartArray("boards");
         foreach (var board in boards)
@@ -142,7 +168,7 @@ internal static class BoardsVerb
                 json.WriteNumber("start", site.Start);
                 json.WriteString("fill", BoardReader.Word(site.Fill));
                 json.WriteString("meaning", site.Meaning);
-                LineTable.WriteJson(json, site);
+                fitted.LinesOf(site).WriteJson(json);
                 if (SiteWiring.Clauses(site) is { IsEmpty: false } clauses)
                 {
                     json.WriteStartArray("wiring");

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
+using Cartwright.Platforms;
 
 namespace Cartwright.Cli;
 
@@ -21,6 +22,25 @@ internal static class BuildReport
         var sizes = string.Join(" + ", cart.Rom.Regions.Select(static region => $"{region.Name} {ByteSize.Words(region.Length)}"));
         output.WriteLine($"{build.Manifest!.Cart.Name}: {build.Platform!.Facts.Name}, {cart.Layout.Variant}, {sizes}");
         output.WriteLine();
+        if (build.Slots is { } slots)
+        {
+            SlotReport.WriteText(output, slots);
+        }
+
+        WriteHeader(output, cart);
+        WriteChips(output, result.Files);
+        WriteRewrites(output, result.Rewrites);
+        output.WriteLine(dryRun ? $"Would be written into {build.OutputFolder}" : $"Written into {build.OutputFolder}");
+        Columns.Write(output, "  ", [.. result.Files.Select(static file => new[] { file.File.Name, ByteSize.Words(file.Digest.Size), "CRC-32 " + file.Digest.Crc32Text })]);
+    }
+
+    private static void WriteHeader(TextWriter output, CartView cart)
+    {
+        if (cart.Headers.IsEmpty)
+        {
+            return;
+        }
+
         output.WriteLine("Header");
         Columns.Write(output, "  ", [.. cart.Headers.SelectMany(static header => header.Entries).Where(static entry => entry.Text.Length > 0 && !entry.Field.Name.StartsWith("reserved", StringComparison.Ordinal)).Select(static entry => new[] { entry.Field.Name, entry.Text })]);
         var checksums = cart.Headers.SelectMany(static header => header.Checksums).Select(static entry => new[] { entry.Row.Name, entry.Row.Format(entry.Stored), entry.Right ? "" : $"computed {entry.Row.Format(entry.Computed)}" }).ToList();
@@ -29,11 +49,6 @@ internal static class BuildReport
             output.WriteLine("Checksums");
             Columns.Write(output, "  ", checksums);
         }
-
-        WriteChips(output, result.Files);
-        WriteRewrites(output, result.Rewrites);
-        output.WriteLine(dryRun ? $"Would be written into {build.OutputFolder}" : $"Written into {build.OutputFolder}");
-        Columns.Write(output, "  ", [.. result.Files.Select(static file => new[] { file.File.Name, ByteSize.Words(file.Digest.Size), "CRC-32 " + file.Digest.Crc32Text })]);
     }
 
     private static void WriteChips(TextWriter output, ImmutableArray<WrittenFile> files)

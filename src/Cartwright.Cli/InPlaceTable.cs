@@ -32,16 +32,12 @@ internal static class InPlaceTable
 
     private static IEnumerable<(string Chip, string Board, string Against)> Sectors(Site site, InPlaceWriting writing, Part part, int bytesAWord)
     {
-        var start = 0;
-        foreach (var group in part.Sectors.Map)
+        foreach (var (at, bytes) in SectorGroup.SectorsOf(part.Sectors.Map).Where(static sector => int.IsPow2(sector.Length)))
         {
-            var length = group.Bytes / bytesAWord;
-            for (var i = 0; i < group.Count && int.IsPow2(length); i++, start += length)
-            {
-                var stretches = writing.Sector(start, length);
-                var told = string.Join(", ", stretches.Take(MostStretches).Select(static stretch => $"{Number.Hex(stretch.Start, 6)}-{Number.Hex(stretch.Start + stretch.Length - 1, 6)}"));
-                yield return ($"{Number.Hex(start, 6)}-{Number.Hex(start + length - 1, 6)}", stretches.Length > MostStretches ? $"{told} and {stretches.Length - MostStretches} more" : told, Against(site, writing, start, ~(length - 1)));
-            }
+            var (start, length) = (at / bytesAWord, bytes / bytesAWord);
+            var stretches = writing.Sector(start, length);
+            var told = string.Join(", ", stretches.Take(MostStretches).Select(static stretch => $"{Number.Hex(stretch.Start, 6)}-{Number.Hex(stretch.Start + stretch.Length - 1, 6)}"));
+            yield return ($"{Number.Hex(start, 6)}-{Number.Hex(start + length - 1, 6)}", stretches.Length > MostStretches ? $"{told} and {stretches.Length - MostStretches} more" : told, Against(site, writing, start, ~(length - 1)));
         }
     }
 }

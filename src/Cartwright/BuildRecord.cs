@@ -33,6 +33,7 @@ public static class BuildRecord
             WriteCart(json, build);
             WriteInputs(json, build);
             WriteRegions(json, build);
+            SlotRecord.Write(json, build.Slots);
             WriteHeader(json, build);
             WriteChecksums(json, build);
             WriteBoard(json, build);

@@ -63,6 +63,8 @@ internal sealed class BuildSource(BuildRequest request)
     public ImmutableArray<BuildInput> ReadPrograms(CartManifest manifest, Platform platform, SegmentPlacer placer, FindingLog log) =>
         [.. manifest.Programs.Select(entry => ReadProgram(entry, platform, placer, log)).OfType<BuildInput>()];
 
+    public byte[]? ReadGame(SlotGame game, FindingLog log) => ProgramInput.Read(Path.Combine(Folder, game.File.Text), game.File.Text, game.File.Place, log);
+
     private BuildInput? ReadProgram(ProgramEntry entry, Platform platform, SegmentPlacer placer, FindingLog log)
     {
         var name = entry.File.Text;

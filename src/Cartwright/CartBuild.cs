@@ -4,6 +4,7 @@ using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
+using Cartwright.Slots;
 
 namespace Cartwright;
 
@@ -19,6 +20,9 @@ public sealed record CartBuild(ImmutableArray<Finding> Findings)
 
     /// <summary>The finished ROM with its headers; null when it could not be made.</summary>
     public CartView? Cart { get; init; }
+
+    /// <summary>Where the games of a multi-game image lie; null for a cart of one.</summary>
+    public SlotPlan? Slots { get; init; }
 
     /// <summary>The board; null when there is none.</summary>
     public Board? Board { get; init; }

@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using Cartwright.Boards;
 using Cartwright.Findings;
 using Cartwright.Images;
+using Cartwright.Inspection;
 using Cartwright.Manifests;
 using Cartwright.Platforms;
 using Cartwright.Roms;
+using Cartwright.Slots;
 
 namespace Cartwright;
 
@@ -42,7 +44,11 @@ public sealed class CartBuilder(PlatformCatalog platforms)
         var layout = platform.Layout(manifest.Header);
         var placer = new SegmentPlacer(layout.Regions, layout.Places, layout.Addresses, region => manifest.Regions.GetValueOrDefault(region)?.Size, log);
         var programs = source.ReadPrograms(manifest, platform, placer, log);
-        var parts = new RomRequest([.. programs.SelectMany(static program => program.Placed)], manifest.Header)
+        ImmutableArray<PlacedSegment> placed = [.. programs.SelectMany(static program => program.Placed)];
+        var slots = manifest.Slots is { } settings
+            ? new SlotBuilder(new ImageOpener(platforms), platform, layout, manifest, log).Build(settings, placed, placer, game => source.ReadGame(game, log))
+            : null;
+        var parts = new RomRequest(slots?.Segments ?? placed, manifest.Header)
         {
             Title = manifest.Cart.Title,
             Revision = manifest.Cart.Revision,
@@ -52,17 +58,32 @@ public sealed class CartBuilder(PlatformCatalog platforms)
 
         var programsAreWhole = !log.HasErrors;
         var board = BoardChoice.Find(manifest.Board, manifest.Cart.Name.Text, log);
-        build = build with { Platform = platform, Board = board, Inputs = [source.ManifestInput(manifest), .. programs] };
+        build = build with { Platform = platform, Board = board, Inputs = [source.ManifestInput(manifest), .. programs, .. slots?.Inputs ?? []], Slots = slots?.Plan };
         RomAssembler.CheckSettings(platform, layout, parts, log);
-        if (!programsAreWhole || RomAssembler.Assemble(platform, layout, parts, log) is not { } cart)
+        if (!programsAreWhole || Assemble(platform, layout, parts, slots?.Plan, log) is not { } cart)
         {
             return build;
         }
 
+        CheckConflicts(manifest, cart, log);
         var chips = board is null ? [] : BuildChips(board, platform, manifest, cart, log);
         build = build with { Cart = cart, Chips = chips };
         var files = CartOutput.Plan(build, log);
         return build with { Files = log.HasErrors ? [] : files };
+    }
+
+    private static CartView? Assemble(Platform platform, PlatformLayout layout, RomRequest parts, SlotPlan? slots, FindingLog log) =>
+        slots is { HasMenu: false } ? RomAssembler.AssembleFinished(layout, parts, log) : RomAssembler.Assemble(platform, layout, parts, log);
+
+    // The sizes are settled by now, so that addresses need no bank.
+    private static void CheckConflicts(CartManifest manifest, CartView cart, FindingLog log)
+    {
+        var (rom, layout) = (cart.Rom, cart.Layout);
+        var tables = new ConflictTableCheck(new SegmentPlacer(layout.Regions, layout.Places, layout.Addresses, region => rom.LengthOf(region), log), log);
+        foreach (var table in manifest.ConflictTables)
+        {
+            tables.Check(table, rom);
+        }
     }
 
     private Platform? FindPlatform(CartManifest manifest, FindingLog log)

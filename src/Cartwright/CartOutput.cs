@@ -16,7 +16,8 @@ public static class CartOutput
     {
         var manifest = build.Manifest!;
         var name = manifest.Cart.Name.Text;
-        var rom = new OutputFile($"{name}.{build.Platform!.Extension(build.Cart!)}", OutputKind.Rom, ImageFormat.Raw, Exchange(build, log));
+        var ending = build.Slots is { HasMenu: false } ? "bin" : build.Platform!.Extension(build.Cart!);
+        var rom = new OutputFile($"{name}.{ending}", OutputKind.Rom, ImageFormat.Raw, Exchange(build, log));
         var chips = build.Chips.SelectMany(chip => manifest.Images.Formats.Select(format =>
             new OutputFile($"{name}.{chip.Site.Name}.{Ending(format)}", OutputKind.Chip, format, [chip.Bytes]) { Chip = chip }));
         ImmutableArray<OutputFile> files = [rom, .. chips];
@@ -26,7 +27,7 @@ public static class CartOutput
 
     private static ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartBuild build, FindingLog log)
     {
-        var parts = build.Platform!.Exchange(build.Cart!);
+        var parts = build.Slots is { HasMenu: false } ? [.. build.Cart!.Rom.Regions.Select(static region => region.Bytes)] : build.Platform!.Exchange(build.Cart!);
         if (build.Manifest!.Images is not { RomLength: { } length, RomLengthPlace: var place })
         {
             return parts;
@@ -112,7 +113,8 @@ public static class CartOutput
             log.Add(OutputFindings.SameName, build.Manifest.Cart.Name.Place, $"There are two output files {file.Name} (letter case does not count).");
         }
 
-        var inputs = build.Manifest.Programs.Select(static entry => entry.File).Prepend(new ManifestValue(Path.GetFileName(build.Manifest.File), new SourcePlace(build.Manifest.File)));
+        var games = build.Manifest.Slots?.Games.Select(static game => game.File) ?? [];
+        var inputs = build.Manifest.Programs.Select(static entry => entry.File).Concat(games).Prepend(new ManifestValue(Path.GetFileName(build.Manifest.File), new SourcePlace(build.Manifest.File)));
         CheckInputs(build, names, inputs, log);
     }
 

@@ -11,7 +11,9 @@ using Cartwright.Plans;
 using Cartwright.Platforms;
 using Cartwright.Production;
 using Cartwright.Programs;
+using Cartwright.Proofs;
 using Cartwright.Roms;
+using Cartwright.Slots;
 using Cartwright.TestImages;
 
 namespace Cartwright;
@@ -29,11 +31,13 @@ public static class FindingCatalog
         new("Parts", PartFindings.All),
         new("What chips say of themselves", CfiFindings.All),
         new("Described parts", OwnPartFindings.All),
+        new("Slots", SlotFindings.All),
         new("Write plan", PlanFindings.All),
         new("Output", OutputFindings.All),
         new("Production run", RunFindings.All),
         new("Existing images", InspectionFindings.All),
         new("Patches", PatchFindings.All),
+        new("Read-backs", ProofFindings.All),
         new("Test images", TestImageFindings.All),
     ];
 

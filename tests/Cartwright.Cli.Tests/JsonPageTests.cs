@@ -11,10 +11,12 @@ public sealed partial class JsonPageTests
     // Only where a build came before, which no golden case has.
     private const string NotInACase = "build rewrites[].";
 
+    private const string ChipOfUnit = "units[].chips[]";
+
     private static readonly string[] Nested = ["arrange find", "parts decode", "parts fit", "parts identify", "pattern retention"];
 
     // Objects whose keys are names: fields, vectors, lines of a chip, keys of a manifest.
-    private static readonly string[] Named = ["header", "vectors", "lines", "settings", "ties"];
+    private static readonly string[] Named = ["header", "vectors", "lines", "pins", "settings", "ties"];
 
     [Fact]
     public void Every_key_that_a_verb_prints_is_on_the_page_and_the_other_way_round()
@@ -37,8 +39,14 @@ public sealed partial class JsonPageTests
     private static HashSet<string> Page() =>
     [
         .. Text().Split("\n## ").Skip(1).Select(static part => (Verb: part.Split('\n')[0], Text: part)).Where(static part => part.Verb != "Findings")
-            .SelectMany(static part => Row().Matches(part.Text).SelectMany(row => Word().Matches(row.Groups[2].Value).Select(key => $"{part.Verb} {Dotted(row.Groups[1].Value)}{key.Groups[1].Value}"))),
+            .SelectMany(static part => Row().Matches(part.Text).SelectMany(row => Keys(part.Verb, row))),
     ];
+
+    private static IEnumerable<string> Keys(string verb, Match row)
+    {
+        var places = Word().Matches(row.Groups[1].Value).Select(static place => place.Groups[1].Value).DefaultIfEmpty("");
+        return places.SelectMany(place => Word().Matches(row.Groups[2].Value).Select(key => $"{verb} {Dotted(place)}{key.Groups[1].Value}"));
+    }
 
     private static HashSet<string> Seen()
     {
@@ -64,21 +72,25 @@ public sealed partial class JsonPageTests
         }
         else if (element.ValueKind == JsonValueKind.Object && !where.EndsWith("findings[]", StringComparison.Ordinal))
         {
+            // A chip of one unit stands in the answer itself, those of several units in a list.
+            var place = where == ChipOfUnit ? "" : where;
             foreach (var member in element.EnumerateObject())
             {
-                var name = Named.Contains(where.Split('.')[^1]) ? "*" : member.Name;
-                seen.Add($"{verb} {Dotted(where)}{name}");
-                Collect(member.Value, verb, Dotted(where) + name, seen);
+                var name = HasNames(place) ? "*" : member.Name;
+                seen.Add($"{verb} {Dotted(place)}{name}");
+                Collect(member.Value, verb, Dotted(place) + name, seen);
             }
         }
     }
+
+    private static bool HasNames(string where) => Named.Contains(where.Split('.')[^1]) || where.EndsWith(".pins.*", StringComparison.Ordinal);
 
     private static string Dotted(string where) => where.Length == 0 ? "" : where + ".";
 
     [GeneratedRegex(@"^## (.+)$", RegexOptions.Multiline)]
     private static partial Regex Title();
 
-    [GeneratedRegex(@"^\| (?:`([^`]+)` )?\| ((?:`[^`]+`(?:, )?)+) \|", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^\| ((?:`[^`]+`(?:, | ))*)\| ((?:`[^`]+`(?:, )?)+) \|", RegexOptions.Multiline)]
     private static partial Regex Row();
 
     [GeneratedRegex("`([^`]+)`")]

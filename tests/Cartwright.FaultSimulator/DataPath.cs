@@ -66,7 +66,7 @@ internal sealed class DataPath(ChipShape shape, ImmutableArray<Fault> faults, Ch
         var agreed = ones == lines.Length ? 1 : 0;
         var level = ones == 0 || ones == lines.Length
             ? agreed
-            : wins switch { "low" => 0, "high" => 1, _ => chance.About("short").About(lines[0]).Happens(reader, 0.5) ? 1 : 0 };
+            : wins switch { "low" => 0, "high" => 1, _ => chance.About("short").About(lines.Min()).Happens(reader, 0.5) ? 1 : 0 };
         return lines.Aggregate(word, (result, line) => Bits.With(result, line, level));
     }
 

@@ -16,6 +16,9 @@ public sealed class CakePackageTests
             Information("again {0}", CartBuild("game/cart.json", new CartSettings { OutputFolder = "release", Settings = new Dictionary<string, string> { ["images:formats:1"] = "intel-hex" } }).Output.WasThere);
             var plain = CartBuild(File("game/cart.json"));
 
+            CopyFile("game/dist/lantern-tide-gb.U1.bin", "read.bin");
+            Information("proved {0}", CartProve("game/dist/lantern-tide-gb.record.json", GetFiles("read.bin")).IsEqual);
+
             var rom = File("game/dist/lantern-tide-gb.gb");
             var examined = CartExamine(rom);
             Information("examined {0}", examined.Image.Found.Platform.Facts.Id);
@@ -41,7 +44,7 @@ public sealed class CakePackageTests
         """;
 
     [Fact]
-    public void A_script_builds_examines_mends_and_patches_and_fails_with_what_is_wrong()
+    public void A_script_builds_proves_examines_mends_and_patches_and_fails_with_what_is_wrong()
     {
         using var bench = new Bench();
         var manifest = bench.CopyCart("lantern-tide-gb", "game");
@@ -53,6 +56,7 @@ public sealed class CakePackageTests
         OwnBuild.Equal(manifest, bench.At("game", "dist"));
         Assert.Contains("chips 1, files 4", result.Output, StringComparison.Ordinal);
         Assert.Contains("again True", result.Output, StringComparison.Ordinal);
+        Assert.Contains("proved True", result.Output, StringComparison.Ordinal);
         Assert.Contains("examined gb", result.Output, StringComparison.Ordinal);
         Assert.Contains("mended globalChecksum", result.Output, StringComparison.Ordinal);
         Assert.Contains("refused ", result.Output, StringComparison.Ordinal);

@@ -6,8 +6,8 @@ namespace Cartwright.Boards;
 /// <summary>A cartridge circuit board: its chip sites and the bus they meet.</summary>
 /// <param name="Id">The id the manifest uses; the manifest's own name for a board described there.</param>
 /// <param name="Platform">The platform's id; null for a board that says none.</param>
-/// <param name="BusWidth">Data lines of the console's bus: 8 or 16.</param>
-/// <param name="ByteOrder">Which byte of a 16-bit bus carries the even address: big-endian on D8-D15.</param>
+/// <param name="BusWidth">Data lines of the console's bus: 8, 16 or 32.</param>
+/// <param name="ByteOrder">Which byte of a wider bus carries the lowest address: big-endian the highest lines.</param>
 /// <param name="BusVolts">Supply of the bus in volts.</param>
 /// <param name="Sites">The sites, in the order of the description.</param>
 public sealed record Board(string Id, string? Platform, int BusWidth, ByteOrder ByteOrder, double BusVolts, ImmutableArray<Site> Sites)
@@ -18,11 +18,18 @@ public sealed record Board(string Id, string? Platform, int BusWidth, ByteOrder 
     /// <summary>Where the description comes from; null when not said.</summary>
     public string? Source { get; init; }
 
+    /// <summary>Regions laid into one for a chip that serves several.</summary>
+    public ImmutableArray<RegionJoin> Joins { get; init; } = [];
+
     /// <summary>Header fields and the values this board is wired for.</summary>
     public ImmutableSortedDictionary<string, ImmutableArray<string>> Expects { get; init; } =
         ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Which of two bytes, 0 the even, a lane of this bus carries.</summary>
-    /// <param name="lane">The low or the high lane.</param>
-    public int ByteOf(Lane lane) => (lane == Lane.High) == (ByteOrder == ByteOrder.BigEndian) ? 0 : 1;
+    /// <summary>Which byte of a word of the bus, 0 that of the lowest address, a lane carries.</summary>
+    /// <param name="lane">A lane of one byte.</param>
+    public int ByteOf(Lane lane)
+    {
+        var fromLowest = lane - Lane.Low;
+        return ByteOrder == ByteOrder.BigEndian ? (BusWidth / 8) - 1 - fromLowest : fromLowest;
+    }
 }

@@ -55,9 +55,9 @@ public static class BoardFindings
     public static readonly FindingRule OwnPart = new("CW5012", FindingSeverity.Note, "Part not in the catalogue",
         "Width, supply and endurance of the part cannot be checked.", "Compare them with the data sheet.");
 
-    /// <summary>Half a word at the end of a region.</summary>
-    public static readonly FindingRule HalfWord = new("CW5013", FindingSeverity.Error, "Odd number of bytes on a 16-bit bus",
-        "The bus carries two bytes at a time; the last byte would have no partner.", "State an even size for the region.");
+    /// <summary>A part of a word at the end of a region.</summary>
+    public static readonly FindingRule HalfWord = new("CW5013", FindingSeverity.Error, "Region ends inside a word of the bus",
+        "The bus carries two or four bytes at a time; the last byte would lack its partners.", "State a size for the region that is a whole number of words.");
 
     /// <summary>A stated capacity no chip file can have, or that contradicts the catalogue.</summary>
     public static readonly FindingRule BadCapacity = new("CW5014", FindingSeverity.Error, "Capacity not possible",
@@ -88,10 +88,14 @@ public static class BoardFindings
     public static readonly FindingRule TooSlow = new("CW5024", FindingSeverity.Warning, "Chip slower than the socket asks",
         "The console would read before the data are there; that shows as bytes that are the one before, often only when warm.", "Fit a faster grade, and compare both times with the data sheets.");
 
+    /// <summary>A board that limits the time from output enable, and a chip whose time is not known.</summary>
+    public static readonly FindingRule OutputEnableUnknown = new("CW5025", FindingSeverity.Note, "Output-enable time not known",
+        "A chip that is fast enough from its address may still be late from its output enable.", "Look the time up in the data sheet, often called tOE, and state it as `outputEnableNs` of the chip.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
     [
         Unknown, None, Contradiction, OtherPlatform, RomTooLarge, RegionWithoutSite, Unused, NotWiredFor, UnknownSite, NoPart, LargerThanSite, OwnPart,
-        HalfWord, BadCapacity, UnevenBlocks, MoreLines, LineUsedTwice, OpenLine, NoInverter, TooSlow,
+        HalfWord, BadCapacity, UnevenBlocks, MoreLines, LineUsedTwice, OpenLine, NoInverter, TooSlow, OutputEnableUnknown,
     ];
 }

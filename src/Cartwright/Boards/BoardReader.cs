@@ -13,7 +13,7 @@ public static class BoardReader
     private const long LargestSpread = 256L << 20;
 
     private static readonly ImmutableSortedDictionary<string, Lane> Lanes = ManifestWords.Words(
-        ("word", Lane.Word), ("low", Lane.Low), ("high", Lane.High));
+        ("word", Lane.Word), ("low", Lane.Low), ("high", Lane.High), ("d16-d23", Lane.Third), ("d24-d31", Lane.Fourth));
 
     private static readonly ImmutableSortedDictionary<string, ChipFill> Fills = ManifestWords.Words(
         ("erased", ChipFill.Erased), ("repeat", ChipFill.Repeat), ("top", ChipFill.Top));
@@ -32,17 +32,19 @@ public static class BoardReader
     public static Board? Read(ManifestSection section, string id, FindingLog log)
     {
         var before = log.Count;
-        var sites = section["sites"].Sections.Select(site => ReadSite(site, log)).OfType<Site>().ToImmutableArray();
+        var busWidth = Width(section, "busWidth", log);
+        var sites = section["sites"].Sections.Select(site => ReadSite(site, busWidth, log)).OfType<Site>().ToImmutableArray();
         var board = new Board(
             id,
             section.Text("platform", log)?.Text,
-            Width(section, "busWidth", log),
+            busWidth,
             section.Choice("byteOrder", Orders, log) ?? ByteOrder.BigEndian,
             section.Fraction("busVolts", log) ?? 5,
             sites)
         {
             Description = section.Text("description", log)?.Text ?? "",
             Source = section.Text("source", log)?.Text,
+            Joins = JoinReader.Read(section["joins"], log),
             Expects = section["expects"].Sections.ToImmutableSortedDictionary(
                 static field => field.Name,
                 field => section["expects"].Texts(field.Name, log).Select(static value => value.Text).ToImmutableArray(),
@@ -52,7 +54,7 @@ public static class BoardReader
         return log.Count == before ? board : null;
     }
 
-    private static Site? ReadSite(ManifestSection section, FindingLog log)
+    private static Site? ReadSite(ManifestSection section, int busWidth, FindingLog log)
     {
         var name = section.Text("site", log, required: true);
         if (name is not null && FileNameRule.Problem(name.Text) is { } problem)
@@ -72,6 +74,7 @@ public static class BoardReader
             rest ? null : section.Size("length", log),
             section.Choice("fill", Fills, log) ?? ChipFill.Repeat)
         {
+            LaneCount = busWidth == 32 ? 4 : 2,
             Every = section.Size("every", log),
             Largest = section.Size("largest", log),
             DataLines = lines.DataLines(width),
@@ -80,6 +83,7 @@ public static class BoardReader
             Latched = lines.AddressLines("latched"),
             Select = lines.Select(),
             AccessNs = section.Fraction("accessNs", log),
+            OutputEnableNs = section.Fraction("outputEnableNs", log),
             RestAt = section.Size("restAt", log),
             Blocks = section.Number("blocks", log) is { } blocks ? (int)Math.Min(blocks, int.MaxValue) : null,
             BlockStep = section.Size("blockStep", log),
@@ -95,9 +99,9 @@ public static class BoardReader
         void Contradiction(string message, string expected) =>
             log.Add(BoardFindings.Contradiction, section["sites"].Place, message, expected);
 
-        if (board.BusWidth is not (8 or 16))
+        if (board.BusWidth is not (8 or 16 or 32))
         {
-            Contradiction($"A bus of {board.BusWidth} data lines.", "8 or 16");
+            Contradiction($"A bus of {board.BusWidth} data lines.", "8, 16 or 32");
         }
 
         if (board.Sites.IsEmpty)
@@ -107,9 +111,10 @@ public static class BoardReader
 
         foreach (var site in board.Sites)
         {
-            if (board.BusWidth == 16 && (long.IsOddInteger(site.Start) || long.IsOddInteger(site.Length ?? 0) || long.IsOddInteger(site.Every ?? 0)))
+            var busBytes = Math.Max(1, board.BusWidth / 8);
+            if ((site.Start | (site.Length ?? 0) | (site.Every ?? 0)) % busBytes != 0)
             {
-                Contradiction($"The slice of the site {site.Name} begins or ends inside a 16-bit word.", "an even `start` and `length`");
+                Contradiction($"The slice of the site {site.Name} begins or ends inside a {board.BusWidth}-bit word.", busBytes == 2 ? "an even `start` and `length`" : $"`start` and `length` as multiples of {busBytes}");
             }
 
             if (site.Length == 0)
@@ -117,20 +122,17 @@ public static class BoardReader
                 Contradiction($"The slice of the site {site.Name} is empty.", "a `length` of 1 byte or more, or `rest`");
             }
 
-            CheckSpread(site, board.BusWidth / 8, Contradiction);
+            CheckSpread(site, busBytes, Contradiction);
             CheckLines(site, Contradiction);
             if (site.Every is { } every && site.End > every)
             {
                 Contradiction($"The slice of the site {site.Name} is not inside a block of {ByteSize.Words(every)}.", "a `length` that ends inside the block, or no `every`");
             }
 
-            var fits = board.BusWidth == 16
-                ? (site.Lane == Lane.Word) == (site.Width == 16)
-                : site is { Lane: Lane.Word, Width: 8 };
-            if (!fits)
+            if (!Fits(site, board.BusWidth))
             {
                 Contradiction($"The site {site.Name} has {site.Width} data lines on the lane `{Word(site.Lane)}` of a bus of {board.BusWidth}.",
-                    "8 lines on the low or the high lane of a 16-bit bus, 16 lines on its whole word, or 8 lines on an 8-bit bus");
+                    "8 lines on one lane of a 16-bit or 32-bit bus, 16 lines on the whole word of a 16-bit one, or 8 lines on an 8-bit bus");
             }
         }
 
@@ -153,6 +155,13 @@ public static class BoardReader
         }
     }
 
+    private static bool Fits(Site site, int busWidth) => busWidth switch
+    {
+        16 => site is { Lane: Lane.Word, Width: 16 } or { Lane: Lane.Low or Lane.High, Width: 8 },
+        32 => site is { Lane: not Lane.Word, Width: 8 },
+        _ => site is { Lane: Lane.Word, Width: 8 },
+    };
+
     private static void CheckSpread(Site site, int busBytes, Action<string, string> contradiction)
     {
         if (site.RestAt is { } at && (at is < 2 or > LargestSpread || !long.IsPow2(at)))
@@ -161,7 +170,7 @@ public static class BoardReader
         }
 
         var lies = site is { Blocks: null, BlockStep: null }
-            || (site is { Blocks: > 0 and var blocks, BlockStep: > 0 and var step } && step <= LargestSpread / blocks && step % Math.Max(busBytes, 1) == 0);
+            || (site is { Blocks: > 0 and var blocks, BlockStep: > 0 and var step } && step <= LargestSpread / blocks && step % busBytes == 0);
         if (!lies)
         {
             contradiction($"The site {site.Name} does not say how its blocks lie.",

@@ -1,6 +1,6 @@
 namespace Cartwright.Boards;
 
-/// <summary>Which byte of a 16-bit bus a chip drives.</summary>
+/// <summary>Which byte of a bus a chip drives.</summary>
 public enum Lane
 {
     /// <summary>The whole bus: both bytes of a 16-bit one, the only byte of an 8-bit one.</summary>
@@ -11,4 +11,10 @@ public enum Lane
 
     /// <summary>D8-D15.</summary>
     High,
+
+    /// <summary>D16-D23 of a 32-bit bus.</summary>
+    Third,
+
+    /// <summary>D24-D31 of a 32-bit bus.</summary>
+    Fourth,
 }

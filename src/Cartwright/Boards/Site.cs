@@ -7,7 +7,7 @@ namespace Cartwright.Boards;
 /// <param name="Name">Name as printed on the board: U1.</param>
 /// <param name="Region">The region it holds.</param>
 /// <param name="Width">Data lines of the chip in use: 8 or 16.</param>
-/// <param name="Lane">Which byte of a 16-bit bus it drives.</param>
+/// <param name="Lane">Which byte of the bus it drives.</param>
 /// <param name="Start">First byte of its slice of the region.</param>
 /// <param name="Length">Most bytes its slice can have; null for all that follow.</param>
 /// <param name="Fill">How a larger chip is filled.</param>
@@ -37,6 +37,9 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>Nanoseconds from address or enable to data that the console leaves the chip; null where the board does not say.</summary>
     public double? AccessNs { get; init; }
 
+    /// <summary>Nanoseconds from output enable to data that the console leaves the chip; null where the board does not say.</summary>
+    public double? OutputEnableNs { get; init; }
+
     /// <summary>Where on the chip, in bytes of the region, a bus line selects the rest of a ROM that is no power of two; null where the ROM is in one piece.</summary>
     public long? RestAt { get; init; }
 
@@ -49,8 +52,11 @@ public sealed record Site(string Name, string Region, int Width, Lane Lane, long
     /// <summary>What the site is for, a few words; null when not said.</summary>
     public string? Meaning { get; init; }
 
-    /// <summary>Bytes of the region that one byte of this chip stands for: 2 where it drives half of a 16-bit bus.</summary>
-    public int Stride => Lane == Lane.Word ? 1 : 2;
+    /// <summary>Lanes of one byte that its bus has.</summary>
+    public int LaneCount { get; init; } = 2;
+
+    /// <summary>Bytes of the region that one byte of this chip stands for: 2 where it drives half of a 16-bit bus, 4 where it drives a quarter of a 32-bit one.</summary>
+    public int Stride => Lane == Lane.Word ? 1 : LaneCount;
 
     /// <summary>Offset of the byte after the slice's last, in the region or, with <see cref="Every"/>, in a block of it; were the region endless.</summary>
     public long End => Length is { } length ? Start + length : long.MaxValue;

@@ -30,6 +30,10 @@ public sealed class SiteLines
     /// <summary>For each line of the bus, and then for each that only the chip has, the chip's line.</summary>
     public LineOrder Order { get; }
 
+    /// <summary>Whether all lines run straight, so that a chip hears the commands of its data sheet as they stand.</summary>
+    /// <param name="site">The site.</param>
+    public static bool IsStraight(Site site) => site.DataLines is null && site.AddressLines.IsEmpty && site.Ties.IsEmpty;
+
     /// <summary>Whether a chip of a size has every line the site names.</summary>
     /// <param name="site">The site.</param>
     /// <param name="capacity">Bytes of the chip.</param>

@@ -19,6 +19,12 @@ public static class OwnPartFindings
         "The catalogue has a part of this name, and its entry is used.",
         "Leave the description out; or, if the chip is another one, give it a name the catalogue does not have.");
 
+    /// <summary>No pin-out of the part in the package a manifest names is known.</summary>
+    public static FindingRule NoPinOut { get; } = new(
+        "CW5572", Warning, "Pin-out not known",
+        "Lines cannot be named as pins of the chip.",
+        "Name a package of `cartwright parts NAME`, or take the pins from the chip's data sheet.");
+
     /// <summary>All rows, by code.</summary>
-    public static ImmutableArray<FindingRule> All { get; } = [BadDescription, NeedlessDescription];
+    public static ImmutableArray<FindingRule> All { get; } = [BadDescription, NeedlessDescription, NoPinOut];
 }

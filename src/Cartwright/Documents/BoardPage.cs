@@ -16,7 +16,7 @@ public static class BoardPage
         A board is named in the manifest with `"board": { "use": "…" }`. A board that is not here is described in the manifest itself, in the same keys:
         see `board` in [the page of the manifest](manifest.md).
 
-        - **Lane** is the byte of a 16-bit bus that a chip drives: `low` is D0-D7, `high` is D8-D15, `word` the whole bus.
+        - **Lane** is the byte of a wider bus that a chip drives: `low` is D0-D7, `high` is D8-D15 (on a 32-bit bus `d16-d23` and `d24-d31` follow), `word` the whole bus.
         - **From** is where the chip's slice of its region begins, **holds** how long it may be.
         - **Larger chip** says how a chip larger than its slice is filled: `repeat` repeats the slice, which is right whatever the upper address pins
           are tied to; `erased` leaves 0xFF behind it (pins tied low), `top` puts it at the end (pins tied high).
@@ -29,7 +29,8 @@ public static class BoardPage
           the k-th line listed and Q does the same with the bits of a word. `cartwright arrange back` is the exact way back.
         - `ties` says what a line of the chip meets that the bus does not drive: `low`, `high`, or `open`. `fill` says it for the lines that are not listed:
           `erased` is low, `top` high, and `repeat` is right for either. An open line needs the slice twice, and is warned of: tie it.
-        - `latched` lists the lines a bank latch drives, `select` says what enables the chip, `accessNs` how long the console waits for data.
+        - `joins` lays several regions into one, for a chip that serves them all; a site names the join as its region.
+        - `latched` lists the lines a bank latch drives, `select` says what enables the chip, `accessNs` how long the console waits for data, `outputEnableNs` how long after output enable.
 
         `cartwright boards cart.json` prints the line table of such a board both ways, and, where a part is named, the addresses and data that write it in place.
 
@@ -59,7 +60,7 @@ public static class BoardPage
         page.List(
         [
             $"Platform: {(board.Platform is null ? "any" : Code(board.Platform))}",
-            string.Create(CultureInfo.InvariantCulture, $"Bus: {board.BusWidth} data lines, {board.BusVolts} V{(board.BusWidth == 16 ? ", " + BoardReader.Word(board.ByteOrder) : "")}"),
+            string.Create(CultureInfo.InvariantCulture, $"Bus: {board.BusWidth} data lines, {board.BusVolts} V{(board.BusWidth > 8 ? ", " + BoardReader.Word(board.ByteOrder) : "")}"),
             .. board.Expects.Select(static pair => $"Wired for: {Code(pair.Key)} {string.Join(" or ", pair.Value.Select(Code))}"),
             .. board.Source is null ? [] : ImmutableArray.Create("Source: " + board.Source),
         ]);

@@ -119,9 +119,15 @@ public static class CartSchema
             json.WriteBoolean("additionalProperties", false);
         }
 
-        // A manifest must have programs, though no single key of a program says so.
-        json.Texts("required", [.. node.Members.Where(static member => member.IsRequired || member.Pattern == "programs").Select(static member => member.Name)]);
+        json.Texts("required", [.. node.Members.Where(static member => member.IsRequired).Select(static member => member.Name)]);
+        if (node.Members.Any(static member => member.Pattern == Sources[0]))
+        {
+            json.List("anyOf", () => Array.ForEach(Sources, source => json.Object(() => json.Texts("required", [source]))));
+        }
     }
+
+    // A manifest must have programs or finished games, though no single key of them says so.
+    private static readonly string[] Sources = ["programs", "slots"];
 
     private static void WriteValue(Utf8JsonWriter json, ManifestKey row)
     {

@@ -29,7 +29,8 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
     public ImmutableArray<ChipImage> Build(Rom rom)
     {
         CheckSites(rom);
-        return [.. board.Sites.Select(site => Build(site, rom[site.Region])).OfType<ChipImage>()];
+        var whole = new JoinedRegions(board, log, Place).Add(rom);
+        return [.. board.Sites.Select(site => Build(site, whole[site.Region])).OfType<ChipImage>()];
     }
 
     private void CheckSites(Rom rom)
@@ -49,11 +50,12 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
     private void CheckRoom(RegionImage region)
     {
         var sites = board.Sites.Where(site => string.Equals(site.Region, region.Name, StringComparison.OrdinalIgnoreCase)).ToList();
-        if (sites.Count == 0)
+        var joined = JoinedRegions.Reach(board, region.Name);
+        if (sites.Count == 0 && !JoinedRegions.Holds(board, region.Name))
         {
             log.Add(BoardFindings.RegionWithoutSite, Place, $"The board {board.Id} has no site for the region `{region.Name}`, which has {ByteSize.Describe(region.Length)}.");
         }
-        else if (Math.Min(Reach(sites, Lane.Low), Reach(sites, Lane.High)) is var room && room < region.Length)
+        else if (Math.Max(joined, LanesOf(board).Min(lane => Reach(sites, lane))) is var room && room < region.Length)
         {
             log.Add(BoardFindings.RomTooLarge, Place,
                 $"The region `{region.Name}` has {ByteSize.Describe(region.Length)}, and the board {board.Id} has room for the first {ByteSize.Describe(room)}: {ByteSize.Words(region.Length - room)} too few.");
@@ -61,11 +63,13 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
 
         if (IsHalfWord(region))
         {
-            log.Add(BoardFindings.HalfWord, Place, $"The region `{region.Name}` has {ByteSize.Describe(region.Length)}, and the board {board.Id} has a 16-bit bus.");
+            log.Add(BoardFindings.HalfWord, Place, $"The region `{region.Name}` has {ByteSize.Describe(region.Length)}, and the board {board.Id} has a {board.BusWidth}-bit bus.");
         }
     }
 
-    private bool IsHalfWord(RegionImage region) => board.BusWidth == 16 && int.IsOddInteger(region.Length);
+    private bool IsHalfWord(RegionImage region) => region.Length % (board.BusWidth / 8) != 0;
+
+    private static Lane[] LanesOf(Board board) => board.BusWidth == 32 ? [Lane.Low, Lane.High, Lane.Third, Lane.Fourth] : [Lane.Low, Lane.High];
 
     // Up to where each byte of one lane has a chip: a gap between two slices ends it. Blocks without a gap have no end.
     private static long Reach(List<Site> sites, Lane lane) =>
@@ -117,7 +121,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
         var (part, capacity) = Capacity(site, chip, needed, place);
         var name = part?.Name ?? chip?.Part?.Text ?? "its chip";
         CheckLines(site, name, needed, capacity, place);
-        if (capacity < needed || !new WiringChecks(site, name, log, place).Check(needed, capacity, part))
+        if (capacity < needed || !new WiringChecks(site, name, chip, log, place).Check(needed, capacity, part))
         {
             return null;
         }

@@ -9,9 +9,10 @@ namespace Cartwright.Images;
 /// <summary>Checks the lines of a site against the chip fitted there and the slice it holds.</summary>
 /// <param name="site">The site.</param>
 /// <param name="chip">What the chip is called in messages.</param>
+/// <param name="fitted">What the manifest says of it; null where it says nothing.</param>
 /// <param name="log">Receives what is wrong.</param>
 /// <param name="place">Where the chip is named.</param>
-internal sealed class WiringChecks(Site site, string chip, FindingLog log, SourcePlace place)
+internal sealed class WiringChecks(Site site, string chip, ChipSettings? fitted, FindingLog log, SourcePlace place)
 {
     /// <summary>Checks the lines.</summary>
     /// <param name="needed">Bytes of the slice.</param>
@@ -25,13 +26,54 @@ internal sealed class WiringChecks(Site site, string chip, FindingLog log, Sourc
             log.Add(BoardFindings.NoInverter, place, $"{site.Name} is to answer when {enable} is {(site.Select.IsHigh ? "high" : "low")}, and {(site.Select.HasInverter ? "an inverter turns that into a high enable" : "nothing turns that into a low enable")}.");
         }
 
-        if (site.AccessNs is { } window && part is { AccessNanoseconds: { IsEmpty: false } grades } && grades[^1] > window)
+        CheckAccess(part);
+        CheckOutputEnable();
+        return CheckLines(needed, capacity);
+    }
+
+    private void CheckAccess(Part? part)
+    {
+        if (site.AccessNs is not { } window)
         {
-            log.Add(BoardFindings.TooSlow, place, string.Create(CultureInfo.InvariantCulture,
-                $"{site.Name} leaves {window} ns, and the {part.Name} is made in grades of {string.Join(", ", grades)} ns."), string.Create(CultureInfo.InvariantCulture, $"a grade of {window} ns or less"));
+            return;
         }
 
-        return CheckLines(needed, capacity);
+        if (fitted?.AccessNs is { } takes)
+        {
+            Compare(window, takes, "address or enable");
+        }
+        else if (part is { AccessNanoseconds: { IsEmpty: false } grades } && grades[^1] > window)
+        {
+            log.Add(BoardFindings.TooSlow, place, string.Create(CultureInfo.InvariantCulture,
+                $"{site.Name} leaves {window} ns, and the {part.Name} is made in grades of {string.Join(", ", grades)} ns."),
+                string.Create(CultureInfo.InvariantCulture, $"a grade of {window} ns or less, stated as `accessNs` of the chip"));
+        }
+    }
+
+    private void CheckOutputEnable()
+    {
+        if (site.OutputEnableNs is not { } window)
+        {
+            return;
+        }
+
+        if (fitted?.OutputEnableNs is { } takes)
+        {
+            Compare(window, takes, "output enable");
+        }
+        else
+        {
+            log.Add(BoardFindings.OutputEnableUnknown, place, string.Create(CultureInfo.InvariantCulture, $"{site.Name} leaves {window} ns from output enable to data, and what {chip} takes is not stated."));
+        }
+    }
+
+    private void Compare(double window, double takes, string from)
+    {
+        if (takes > window)
+        {
+            log.Add(BoardFindings.TooSlow, place, string.Create(CultureInfo.InvariantCulture, $"{site.Name} leaves {window} ns from {from} to data, and {chip} takes {takes} ns."),
+                string.Create(CultureInfo.InvariantCulture, $"{window} ns or less"));
+        }
     }
 
     private bool CheckLines(int needed, int capacity)

@@ -23,6 +23,12 @@ public sealed record CartManifest(
     /// <summary>What differs from unit to unit of a production run.</summary>
     public RunSettings Run { get; init; } = new([], null, null);
 
+    /// <summary>Tables that must hold the values written over them.</summary>
+    public ImmutableArray<ConflictTable> ConflictTables { get; init; } = [];
+
+    /// <summary>Several games in one image; null for a cart of one.</summary>
+    public SlotSettings? Slots { get; init; }
+
     /// <summary>Where a key stands, or the nearest key around it, for findings about values nobody stated.</summary>
     public Func<string, SourcePlace> Place { get; init; } = key => new SourcePlace(File, Key: key);
 }

@@ -18,4 +18,13 @@ public sealed record ChipSettings(string Site, SourcePlace Place, ManifestValue?
 
     /// <summary>Sectors of such a part; null when not said.</summary>
     public ManifestValue? Sectors { get; init; }
+
+    /// <summary>The package fitted; null when not said.</summary>
+    public ManifestValue? Package { get; init; }
+
+    /// <summary>Access time in nanoseconds of the chip fitted; null when not said.</summary>
+    public double? AccessNs { get; init; }
+
+    /// <summary>Nanoseconds from output enable to data of the chip fitted; null when not said.</summary>
+    public double? OutputEnableNs { get; init; }
 }

@@ -25,12 +25,19 @@ public static class ManifestReader
         var root = document.Root;
         KeyCheck.Run(root, ManifestKeys.Rows.Select(static row => row.Pattern), log);
         var cart = ReadCart(root["cart"], log);
-        var programs = ReadPrograms(root["programs"], log);
+        var slots = SlotReader.Read(root["slots"], log);
+        var programs = ReadPrograms(root["programs"], slots is not null, log);
         var regions = ReadRegions(root, log);
         var header = ReadHeader(root["header"], log);
         var board = ReadBoard(root["board"], log);
         var images = ReadImages(root["images"], log);
-        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images) { Run = RunReader.Read(root["run"], log), Place = document.Place };
+        return cart is null ? null : new CartManifest(file, cart, programs, regions, header, board, images)
+        {
+            ConflictTables = ConflictTableReader.Read(root["conflictTables"], log),
+            Slots = slots,
+            Run = RunReader.Read(root["run"], log),
+            Place = document.Place,
+        };
     }
 
     private const string DefaultFolder = "dist";
@@ -48,10 +55,10 @@ public static class ManifestReader
             : new CartIdentity(name, platform, section.Text("title", log), section.Text("revision", log));
     }
 
-    private static ImmutableArray<ProgramEntry> ReadPrograms(ManifestSection section, FindingLog log)
+    private static ImmutableArray<ProgramEntry> ReadPrograms(ManifestSection section, bool hasSlots, FindingLog log)
     {
         var programs = section.Sections.Select(item => ReadProgram(item, log)).OfType<ProgramEntry>().ToImmutableArray();
-        if (section.IsAbsent)
+        if (section.IsAbsent && !hasSlots)
         {
             log.Add(ManifestFindings.MissingKey, section.Place, "The manifest names no programs.", "`programs`: a list of files and where their bytes go");
         }
@@ -159,6 +166,9 @@ public static class ManifestReader
                 Width = chip.Text("width", log),
                 Supply = chip.Text("supply", log),
                 Sectors = chip.Text("sectors", log),
+                Package = chip.Text("package", log),
+                AccessNs = chip.Fraction("accessNs", log),
+                OutputEnableNs = chip.Fraction("outputEnableNs", log),
             };
         }
 

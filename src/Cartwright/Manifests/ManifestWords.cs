@@ -29,6 +29,11 @@ public static class ManifestWords
     public static ImmutableSortedDictionary<string, UnitFieldKind> UnitFieldKinds { get; } = Words(
         ("serial", UnitFieldKind.Serial), ("seed", UnitFieldKind.Seed), ("text", UnitFieldKind.Text));
 
+    /// <summary>What a field of a slot's directory record holds.</summary>
+    public static ImmutableSortedDictionary<string, SlotFieldKind> SlotFieldKinds { get; } = Words(
+        ("index", SlotFieldKind.Index), ("start", SlotFieldKind.Start), ("size", SlotFieldKind.Size),
+        ("length", SlotFieldKind.Length), ("title", SlotFieldKind.Title), ("value", SlotFieldKind.Value));
+
     /// <summary>What guards a serial number.</summary>
     public static ImmutableSortedDictionary<string, CheckDigit> CheckDigits { get; } = Words(
         ("none", CheckDigit.None), ("luhn", CheckDigit.Luhn), ("mod-97", CheckDigit.Mod97));

@@ -16,13 +16,9 @@ public static class WritePlanner
         Check(target, old, wanted);
         var figures = WriteFigures.Of(target.Part, target.Width);
         var steps = ImmutableArray.CreateBuilder<WriteStep>(target.Map.Sum(static group => group.Count));
-        var start = 0;
-        foreach (var group in target.Map)
+        foreach (var (start, length) in SectorGroup.SectorsOf(target.Map))
         {
-            for (var i = 0; i < group.Count; i++, start += group.Bytes)
-            {
-                steps.Add(Step(target, figures.BurstBytes, start, old.Slice(start, group.Bytes), wanted.Slice(start, group.Bytes)));
-            }
+            steps.Add(Step(target, figures.BurstBytes, start, old.Slice(start, length), wanted.Slice(start, length)));
         }
 
         return new WritePlan(target, figures, steps.MoveToImmutable(), WholeChip(figures.BurstBytes, target, wanted));

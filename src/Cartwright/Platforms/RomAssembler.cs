@@ -9,6 +9,9 @@ namespace Cartwright.Platforms;
 /// <summary>From placed programs to a finished ROM: regions, headers, checksums, and the platform's own checks.</summary>
 public static class RomAssembler
 {
+    // In bytes: beyond every parallel memory chip a cartridge can carry.
+    private const long LargestImage = 256L << 20;
+
     /// <summary>Checks that the platform has every field, word and region the request names.</summary>
     /// <param name="platform">The platform.</param>
     /// <param name="layout">Its layout for the request's header settings.</param>
@@ -34,16 +37,11 @@ public static class RomAssembler
         }
 
         layout = platform.Settle(layout, request.Segments);
-        var regions = layout.Regions
-            .Select(rule => RegionBuilder.Build(rule, request.Regions.GetValueOrDefault(rule.Name), InRegion(request, rule), request.Place("programs"), log))
-            .OfType<RegionImage>()
-            .ToImmutableArray();
-        if (layout.Regions.Any(rule => (rule.Required || InRegion(request, rule).Any()) && !regions.Any(region => region.Name == rule.Name)))
+        if (Lay(layout, request, log) is not { } rom)
         {
             return null;
         }
 
-        var rom = new Rom(regions);
         var context = new HeaderContext(request.Title, request.Revision, rom.LengthOf) { RegionBytes = name => rom[name]?.Bytes ?? default };
         var writer = new HeaderWriter(request.Header, context, request.Place("header"), log);
         // The header of a region the cart does without is not there either.
@@ -60,6 +58,26 @@ public static class RomAssembler
         var cart = new CartView(layout, rom, headers, request.Place);
         platform.Check(cart, log);
         return cart;
+    }
+
+    /// <summary>Lays finished images into regions of their own: no header is written over theirs, and any power of two is a size.</summary>
+    /// <param name="layout">The layout of the platform.</param>
+    /// <param name="request">What it is made of.</param>
+    /// <param name="log">Receives everything that is wrong.</param>
+    /// <returns>Null when a region could not be made.</returns>
+    public static CartView? AssembleFinished(PlatformLayout layout, RomRequest request, FindingLog log)
+    {
+        var plain = layout with { Headers = [], Regions = [.. layout.Regions.Select(static rule => rule with { Sizes = SizeRule.PowersOfTwo(1, LargestImage), Align = RegionAlign.Start })] };
+        return Lay(plain, request, log) is { } rom ? new CartView(plain, rom, [], request.Place) : null;
+    }
+
+    private static Rom? Lay(PlatformLayout layout, RomRequest request, FindingLog log)
+    {
+        var regions = layout.Regions
+            .Select(rule => RegionBuilder.Build(rule, request.Regions.GetValueOrDefault(rule.Name), InRegion(request, rule), request.Place("programs"), log))
+            .OfType<RegionImage>()
+            .ToImmutableArray();
+        return layout.Regions.Any(rule => (rule.Required || InRegion(request, rule).Any()) && !regions.Any(region => region.Name == rule.Name)) ? null : new Rom(regions);
     }
 
     // Where the programs' bytes are shifted or foreign, all that follows would be noise.

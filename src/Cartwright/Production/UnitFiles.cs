@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Cartwright.Boards;
+using Cartwright.Chips;
 using Cartwright.Findings;
 using Cartwright.Images;
 using Cartwright.Manifests;
+using Cartwright.Plans;
 using Cartwright.Platforms;
 
 namespace Cartwright.Production;
@@ -31,8 +33,7 @@ internal sealed class UnitFiles
         ImmutableArray<ImmutableArray<ChipImage>> probes = [Builder(board).Build(cart.Probe(0x00)), Builder(board).Build(cart.Probe(0xFF))];
         foreach (var chip in common.Chips)
         {
-            var size = SectorOf(chip);
-            ImmutableArray<Range> stretches = [.. Sectors(chip.Capacity, size).Where(sector => probes.Any(probe => !Of(probe, chip).Bytes.Span[sector].SequenceEqual(chip.Bytes.Span[sector])))];
+            ImmutableArray<Range> stretches = [.. Sectors(chip).Where(sector => probes.Any(probe => !Of(probe, chip).Bytes.Span[sector].SequenceEqual(chip.Bytes.Span[sector])))];
             if (!stretches.IsEmpty)
             {
                 _stretches[chip.Site.Name] = stretches;
@@ -73,14 +74,10 @@ internal sealed class UnitFiles
 
     private static ChipImage Of(ImmutableArray<ChipImage> chips, ChipImage chip) => chips.First(other => other.Site.Name == chip.Site.Name);
 
-    // The largest stretch the chip erases at once where its sectors are of one size; the whole chip where they are not, or are not known.
-    private static int SectorOf(ChipImage chip) => chip.Part?.Sectors.Map is [{ Bytes: var bytes }] && bytes > 0 && bytes < chip.Capacity ? bytes : chip.Capacity;
-
-    private static IEnumerable<Range> Sectors(int capacity, int size)
+    // What the chip erases at once; the whole chip where that is not known, or depends on an end that the name does not tell.
+    private static IEnumerable<Range> Sectors(ChipImage chip)
     {
-        for (var at = 0; at < capacity; at += size)
-        {
-            yield return at..Math.Min(capacity, at + size);
-        }
+        ImmutableArray<SectorGroup> map = chip.Part is { } part ? WriteTarget.Of(part, PartVariant.MapOf(part, PartVariant.EndOf(part, chip.PartName ?? part.Name)), chip.Site.Width).Map : [];
+        return SectorGroup.TotalOf(map) == chip.Capacity ? SectorGroup.SectorsOf(map).Select(static sector => sector.Start..(sector.Start + sector.Length)) : [0..chip.Capacity];
     }
 }

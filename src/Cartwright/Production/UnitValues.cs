@@ -33,8 +33,8 @@ public sealed class UnitValues(string cart, ImmutableArray<UnitField> fields)
         var bytes = field.Kind switch
         {
             UnitFieldKind.Seed => Seed(field, unit.Serial),
-            UnitFieldKind.Text => Text(field, unit.Texts.GetValueOrDefault(field.Name, "")),
-            _ => field.IsBinary ? Binary(field, unit.Serial) : SerialText.Write(unit.Serial, field) is { } digits ? Encoding.ASCII.GetBytes(digits) : null,
+            UnitFieldKind.Text => FieldBytes.Text(unit.Texts.GetValueOrDefault(field.Name, ""), field.Width, field.Pad),
+            _ => field.IsBinary ? FieldBytes.Number(unit.Serial, field.Width, field.LowByteFirst) : SerialText.Write(unit.Serial, field) is { } digits ? Encoding.ASCII.GetBytes(digits) : null,
         };
         if (bytes is null)
         {
@@ -57,29 +57,5 @@ public sealed class UnitValues(string cart, ImmutableArray<UnitField> fields)
         }
 
         return seed;
-    }
-
-    private static byte[]? Text(UnitField field, string text)
-    {
-        if (text.Length > field.Width || text.Any(static letter => letter is < ' ' or > '~'))
-        {
-            return null;
-        }
-
-        var bytes = new byte[field.Width];
-        bytes.AsSpan().Fill(field.Pad);
-        Encoding.ASCII.GetBytes(text, bytes);
-        return bytes;
-    }
-
-    private static byte[]? Binary(UnitField field, long serial)
-    {
-        var bytes = new byte[field.Width];
-        for (var i = 0; i < bytes.Length; i++, serial >>= 8)
-        {
-            bytes[field.LowByteFirst ? i : bytes.Length - 1 - i] = (byte)serial;
-        }
-
-        return serial == 0 ? bytes : null;
     }
 }

@@ -11,53 +11,57 @@ internal static class BankFaults
     private const int SmallestBank = 256;
     private const int MostBanks = 4096;
 
-    public static IEnumerable<Hypothesis> Propose(ProofCase proof)
+    // Of more banks than these no latch is told that the image cannot tell from lines.
+    private const int MostBanksOfLatch = 8;
+
+    /// <summary>Proposes.</summary>
+    /// <param name="proof">The image and the read-back.</param>
+    /// <param name="wirings">Wirings that explain the read-back already: where equal banks leave a choice it is theirs.</param>
+    public static IEnumerable<Hypothesis> Propose(ProofCase proof, IReadOnlyCollection<LineModel> wirings)
     {
         foreach (var bankSize in ShiftFaults.Halves(proof.ReadBytes.Length).Where(size => size >= SmallestBank && proof.ReadBytes.Length / size <= MostBanks))
         {
-            if (Map(proof.Expected.Bytes, proof.ReadBytes, bankSize) is { } order)
+            if (Places(proof.Expected.Bytes, proof.ReadBytes, bankSize) is { } places)
             {
-                return Name(bankSize, order, proof);
+                return Name(bankSize, places, proof, wirings);
             }
         }
 
         return [];
     }
 
-    // Which bank of the image each bank of the read-back is; among equal ones first its own, then one that is not taken yet.
-    private static int[]? Map(byte[] expected, byte[] read, int bankSize)
+    // Which banks of the image each bank of the read-back can be.
+    private static int[][]? Places(byte[] expected, byte[] read, int bankSize)
     {
         var banks = expected.Length / bankSize;
-        var places = Enumerable.Range(0, banks).ToLookup(bank => Digest(expected, bankSize, bank));
-        var taken = new bool[banks];
-        var order = new int[banks];
+        var byDigest = Enumerable.Range(0, banks).GroupBy(bank => Digest(expected, bankSize, bank)).ToDictionary(static row => row.Key, static row => row.ToArray());
+        var places = new int[banks][];
         for (var bank = 0; bank < banks; bank++)
         {
-            var equal = places[Digest(read, bankSize, bank)].ToArray();
-            if (equal.Length == 0)
+            if (!byDigest.TryGetValue(Digest(read, bankSize, bank), out var equal))
             {
                 return null;
             }
 
-            var own = Array.IndexOf(equal, bank) >= 0 && !taken[bank] ? bank : Array.FindIndex(equal, place => !taken[place]) is >= 0 and var free ? equal[free] : equal[0];
-            order[bank] = own;
-            taken[own] = true;
+            places[bank] = equal;
         }
 
-        return order;
+        return places;
     }
 
     private static ulong Digest(byte[] bytes, int bankSize, int bank) => XxHash3.HashToUInt64(bytes.AsSpan(bank * bankSize, bankSize));
 
-    private static IEnumerable<Hypothesis> Name(int bankSize, int[] order, ProofCase proof)
+    private static IEnumerable<Hypothesis> Name(int bankSize, int[][] places, ProofCase proof, IReadOnlyCollection<LineModel> wirings)
     {
         var size = Of("bankSize", bankSize);
-        if (Array.TrueForAll(order, bank => bank == order[0]))
+        var everywhere = places.Skip(1).Aggregate((IEnumerable<int>)places[0], static (left, right) => left.Intersect(right)).ToArray();
+        if (everywhere.Length > 0)
         {
-            yield return Banks(Fault.Of(FaultKinds.LatchDead, size, Of("bank", order[0])), bankSize, order);
+            yield return Banks(Fault.Of(FaultKinds.LatchDead, size, Of("bank", everywhere[0])), bankSize, [.. Enumerable.Repeat(everywhere[0], places.Length)]);
         }
 
-        if (order.Distinct().Count() == order.Length)
+        var known = wirings.Select(wiring => Order(wiring, places.Length, bankSize / proof.Expected.Shape.Bytes)).OfType<int[]>().ToArray();
+        foreach (var order in known.Append(OneToOne(places)).OfType<int[]>().Where(IsOneToOne).DistinctBy(Text))
         {
             if (Wiring(order, bankSize / proof.Expected.Shape.Bytes, proof.World) is { } wiring)
             {
@@ -66,11 +70,69 @@ internal static class BankFaults
 
             yield return Banks(Fault.Of(FaultKinds.BanksReordered, size, Of("order", order)), bankSize, order);
         }
-        else if (order.Index().All(static row => (row.Item & ~row.Index) == 0))
+
+        int[]?[] masked = known.Length == 0 || places.Length <= MostBanksOfLatch ? [Masked(places)] : [];
+        foreach (var order in known.Concat(masked).OfType<int[]>().Where(IsMasked).DistinctBy(Text))
         {
             yield return Banks(Fault.Of(FaultKinds.BusConflict, size, Of("values", order)), bankSize, order);
         }
     }
+
+    private static string Text(int[] order) => string.Join(',', order);
+
+    // Where a wiring shows each bank; null where it changes more than that.
+    private static int[]? Order(LineModel wiring, int banks, int bankWords)
+    {
+        var order = Enumerable.Range(0, banks).Select(bank => wiring.ChipAddress((uint)(bank * bankWords))).ToArray();
+        return wiring.Data.IsEmpty && wiring.Address.All(op => IsOfBanks(op, bankWords))
+            && Array.TrueForAll(order, chip => chip % bankWords == 0 && chip / bankWords < banks)
+            ? [.. order.Select(chip => (int)(chip / bankWords))]
+            : null;
+    }
+
+    private static bool IsOfBanks(LineOp op, int bankWords) => op.Kind != LineOpKind.Permuted && (op.Mask & (uint)(bankWords - 1)) == 0;
+
+    private static bool IsOneToOne(int[] order) => order.Distinct().Count() == order.Length;
+
+    // Each bank once: of equal banks first each its own, then what is left.
+    private static int[]? OneToOne(int[][] places)
+    {
+        var taken = new bool[places.Length];
+        var order = new int[places.Length];
+        for (var bank = 0; bank < order.Length; bank++)
+        {
+            order[bank] = Array.IndexOf(places[bank], bank) >= 0 ? bank : -1;
+            taken[bank] = order[bank] >= 0;
+        }
+
+        for (var bank = 0; bank < order.Length; bank++)
+        {
+            if (order[bank] < 0)
+            {
+                var free = Array.FindIndex(places[bank], place => !taken[place]);
+                if (free < 0)
+                {
+                    return null;
+                }
+
+                order[bank] = places[bank][free];
+                taken[order[bank]] = true;
+            }
+        }
+
+        return order;
+    }
+
+    // Each bank its own number, or one that lacks some of its bits.
+    private static int[]? Masked(int[][] places)
+    {
+        var order = places.Select((equal, bank) => LastWithin(equal, bank)).ToArray();
+        return Array.TrueForAll(order, static bank => bank >= 0) ? order : null;
+    }
+
+    private static int LastWithin(int[] places, int bank) => Array.FindLastIndex(places, place => (place & ~bank) == 0) is >= 0 and var last ? places[last] : -1;
+
+    private static bool IsMasked(int[] order) => !IsOneToOne(order) && order.Index().All(static row => (row.Item & ~row.Index) == 0);
 
     private static Hypothesis Banks(Fault fault, int bankSize, int[] order) => Hypothesis.Making(fault, image =>
     {

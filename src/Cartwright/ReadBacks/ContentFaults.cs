@@ -6,7 +6,7 @@ namespace Cartwright.ReadBacks;
 internal static class ContentFaults
 {
     public static IEnumerable<Hypothesis> Propose(ProofCase proof) =>
-        [.. Images(proof), .. Constants(proof), .. AddressOnBus(proof), .. OldContent(proof), .. Late(proof), .. Text(proof), .. Written(proof)];
+        [.. Images(proof), .. Constants(proof), .. AddressOnBus(proof), .. OldContent(proof), .. Late(proof), .. Text(proof), .. RecordText.Propose(proof), .. Written(proof)];
 
     private static IEnumerable<Hypothesis> Images(ProofCase proof) =>
     [

@@ -10,7 +10,10 @@ namespace Cartwright.ReadBacks;
 internal sealed record Hypothesis(ImmutableArray<Fault> Faults, Func<WordImage, ushort[]?> Rebuild)
 {
     /// <summary>Wiring.</summary>
-    public static Hypothesis Of(LineModel model) => new(Name(model), image => model.Rebuild(image.Words, image.Shape.Ones));
+    public static Hypothesis Of(LineModel model) => new(Name(model), image => model.Rebuild(image.Words, image.Shape.Ones)) { Wiring = model };
+
+    /// <summary>The wiring, where it is one.</summary>
+    public LineModel? Wiring { get; private init; }
 
     /// <summary>A fault that moves bytes of the file: byte b comes from byte source(b).</summary>
     public static Hypothesis Moving(Fault fault, Func<int, int> source) => new([fault], image =>

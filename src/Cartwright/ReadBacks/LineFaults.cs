@@ -79,6 +79,16 @@ internal static class LineFaults
         _ => throw new InvalidOperationException($"{op.Kind} is not for data lines"),
     };
 
+    /// <summary>The name of an open line that is pulled to the level at which this fault holds it; null for other faults.</summary>
+    public static Fault? Pulled(Fault stuck) =>
+        stuck.Kind == FaultKinds.AddressStuckLow ? Open(FaultKinds.AddressOpen, stuck, "low")
+        : stuck.Kind == FaultKinds.AddressStuckHigh ? Open(FaultKinds.AddressOpen, stuck, "high")
+        : stuck.Kind == FaultKinds.DataStuckLow ? Open(FaultKinds.DataOpen, stuck, "low")
+        : stuck.Kind == FaultKinds.DataStuckHigh ? Open(FaultKinds.DataOpen, stuck, "high")
+        : null;
+
+    private static Fault Open(FaultKind kind, Fault stuck, string level) => Fault.On(kind, stuck.Lines, FaultParameter.Of("follows", level));
+
     public static string Line(char bus, int line) => string.Create(CultureInfo.InvariantCulture, $"{bus}{line}");
 
     public static ImmutableArray<string> Lines(char bus, uint mask) => [.. Enumerable.Range(0, 32).Where(line => (mask >> line & 1) != 0).Select(line => Line(bus, line))];

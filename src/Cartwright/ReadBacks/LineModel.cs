@@ -8,6 +8,9 @@ namespace Cartwright.ReadBacks;
 /// <param name="World">How the chip was written.</param>
 internal sealed record LineModel(ImmutableArray<LineOp> Address, ImmutableArray<LineOp> Data, WritingWorld World)
 {
+    /// <summary>Whether it only exchanges and inverts address lines.</summary>
+    public bool IsExchange => Data.IsEmpty && Address.All(static op => op.Kind is LineOpKind.Swapped or LineOpKind.Permuted or LineOpKind.Inverted);
+
     /// <summary>The chip's address that meets the reader's; beyond the image where the image is no power of two.</summary>
     public uint ChipAddress(uint reader)
     {

@@ -8,6 +8,7 @@ internal sealed class LineSearch
     private const int QuickSamples = 24;
     private const int FewestSurvivingSamples = 3;
     private const double MostNoise = 0.35;
+    private const double MostlyRight = 0.98;
 
     private readonly ProofCase _case;
     private readonly Samples _samples;
@@ -26,6 +27,10 @@ internal sealed class LineSearch
 
     /// <summary>One cause: every fault of one line, of two, of a whole bus.</summary>
     public IEnumerable<LineModel> Singles() => _address.Select(Of).Concat(_data.Select(OfData)).Where(Survives);
+
+    /// <summary>One cause that explains some of the wrong words and contradicts hardly any of the right ones.</summary>
+    public IEnumerable<LineModel> Hinted() =>
+        _address.Select(Of).Concat(_data.Select(OfData)).Where(model => Hits(model, _samples.Right) >= MostlyRight && Hits(model, _samples.Wrong) > 0);
 
     /// <summary>Seldom ones: lines that follow others, three lines joined, all inverted lines at once.</summary>
     public IEnumerable<LineModel> Seldom()

@@ -10,6 +10,12 @@ internal sealed record ProofCase(WordImage Expected, ushort[] Read, int Toleranc
 {
     public WritingWorld World => Request.World;
 
+    /// <summary>Of noisy reads, how many of their bits are not as an explanation has them; null where reads are stable.</summary>
+    public Func<ushort[], long>? Misfit { get; init; }
+
+    /// <summary>By how many bits an explanation of noisy reads must fit worse than the best before it is out.</summary>
+    public long LeastMargin { get; init; }
+
     /// <summary>The read-back as bytes of a file.</summary>
     public byte[] ReadBytes { get; } = WordImage.ToBytes(Read, Expected.Shape);
 }

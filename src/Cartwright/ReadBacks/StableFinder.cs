@@ -9,7 +9,6 @@ internal sealed class StableFinder(ProofCase proof)
 {
     private const int FewestTelling = 4;
     private const int FewestTellingOfTwo = 16;
-    private const int FewestTellingInNoise = 16;
     private const int MostCompared = 64;
     private const int MostNear = 4;
     private const uint OtherImageStream = 0x5EED;
@@ -26,18 +25,18 @@ internal sealed class StableFinder(ProofCase proof)
     public Explanations Find()
     {
         var search = new LineSearch(proof, _samples);
-        var enough = proof.Tolerance == 0 ? FewestTelling : FewestTellingInNoise;
-        if (Telling < enough)
+        if (Telling < FewestTelling)
         {
             return Open(search, Explaining(search.Singles().Select(Hypothesis.Of)));
         }
 
-        var simple = Explaining([.. search.Singles().Select(Hypothesis.Of), .. search.Seldom().Select(Hypothesis.Of), .. ManyLines.Propose(proof, search).Select(Hypothesis.Of),
-            .. OrderFaults.Propose(proof, _samples), .. ShiftFaults.Propose(proof), .. ContentFaults.Propose(proof)]);
-        var flexible = Explaining([.. BankFaults.Propose(proof), .. PlaceFaults.Propose(proof), .. ShiftFaults.Prefixes(proof), .. StatusFaults.Propose(proof)]);
-        if (simple.Length + flexible.Length > 0)
+        var models = Wirings(search);
+        var wirings = Explaining(models.Select(Hypothesis.Of));
+        var simple = Explaining([.. OrderFaults.Propose(proof, _samples), .. ShiftFaults.Propose(proof), .. ContentFaults.Propose(proof), .. PlaceFaults.Propose(proof),
+            .. ShiftFaults.Prefixes(proof), .. StatusFaults.Propose(proof), .. BankFaults.Propose(proof, [.. wirings.Select(static row => row.Wiring).OfType<LineModel>()])]);
+        if (wirings.Length + simple.Length > 0)
         {
-            return simple.IsEmpty ? Sort(search, flexible) : Sort(search, [.. simple, .. flexible.Where(row => simple.Any(other => IsSame(row, other)))]);
+            return Sort(search, [.. wirings, .. PulledLines(wirings), .. BanksGiveWay(wirings, simple)]);
         }
 
         if (Telling >= FewestTellingOfTwo)
@@ -48,15 +47,32 @@ internal sealed class StableFinder(ProofCase proof)
                 return Sort(search, pairs);
             }
 
-            var wirings = Explaining(new WiringSolver(proof, search).Solve().Take(MostCompared).Select(Hypothesis.Of));
-            if (!wirings.IsEmpty)
+            var scrambled = Explaining(new WiringSolver(proof, search).Solve().Take(MostCompared).Select(Hypothesis.Of));
+            if (!scrambled.IsEmpty)
             {
-                return Sort(search, [.. wirings.DistinctBy(row => row.Fingerprint(Other))]);
+                return Sort(search, [.. scrambled.DistinctBy(row => row.Fingerprint(Other))]);
             }
         }
 
         return Open(search, []);
     }
+
+    private List<LineModel> Wirings(LineSearch search) =>
+        [.. search.Singles(), .. search.Seldom(), .. ManyLines.Propose(proof, search), .. LineRotations.Propose(proof.Expected.AddressLines, proof.World).Where(search.Survives)];
+
+    // An order of banks is told only where no exchange or inversion of lines explains it.
+    private IEnumerable<Hypothesis> BanksGiveWay(ImmutableArray<Hypothesis> wirings, ImmutableArray<Hypothesis> simple)
+    {
+        var movesWhole = wirings.Where(static row => row.Wiring is { } wiring && wiring.IsExchange).ToList();
+        return movesWhole.Count == 0 ? simple
+            : simple.Where(row => row.Faults[0].Kind != FaultKinds.BanksReordered || movesWhole.Exists(wiring => IsSame(row, wiring)));
+    }
+
+    // A line that is always at one level may as well hang in the air, pulled to it.
+    private static IEnumerable<Hypothesis> PulledLines(ImmutableArray<Hypothesis> wirings) =>
+        from row in wirings
+        where row.Faults.Length == 1 && LineFaults.Pulled(row.Faults[0]) is not null
+        select row with { Faults = [LineFaults.Pulled(row.Faults[0])!] };
 
     private WordImage Other => _other ??= proof.Expected.With(RandomBytes(proof.Expected.Bytes.Length));
 
@@ -90,9 +106,33 @@ internal sealed class StableFinder(ProofCase proof)
         return explaining.ToImmutable();
     }
 
+    /// <summary>Single causes that explain some of the wrong words.</summary>
+    public IEnumerable<Hypothesis> Hinted() => new LineSearch(proof, _samples).Hinted().Select(Hypothesis.Of);
+
+    /// <summary>What of these explains every word, or as many as noise leaves.</summary>
+    public Explanations Among(IEnumerable<Hypothesis> hypotheses)
+    {
+        var search = new LineSearch(proof, _samples);
+        var explaining = Explaining(hypotheses);
+        return explaining.IsEmpty ? Open(search, []) : Sort(search, [.. explaining, .. PulledLines(explaining)]);
+    }
+
+    // Of noisy reads, those explanations that make them about as likely as the best does.
+    private ImmutableArray<Hypothesis> Likely(ImmutableArray<Hypothesis> explaining)
+    {
+        if (proof.Misfit is not { } misfit)
+        {
+            return explaining;
+        }
+
+        var rows = explaining.Select(row => (Row: row, Misfit: misfit(row.Rebuild(proof.Expected)!))).ToImmutableArray();
+        var most = rows.Min(static row => row.Misfit) + proof.LeastMargin;
+        return [.. rows.Where(row => row.Misfit <= most).Select(static row => row.Row)];
+    }
+
     private Explanations Sort(LineSearch search, ImmutableArray<Hypothesis> explaining)
     {
-        var ranked = explaining.OrderBy(static row => row.Rank).ToImmutableArray();
+        var ranked = Likely(explaining).OrderBy(static row => row.Rank).ToImmutableArray();
         if (ranked.Length == 1)
         {
             return new Explanations(ranked, [], Near(search, ranked));

@@ -58,7 +58,12 @@ public static class RomFindings
     public static readonly FindingRule UnevenOrder = new("CW3013", FindingSeverity.Error, "Length does not fit the order",
         "An order exchanges whole words or blocks; a file that ends inside one was cut, or is not in this order.", "Correct `order`, or pad the file.");
 
+    /// <summary>A bus-conflict table that does not hold the values written over it.</summary>
+    public static readonly FindingRule ConflictTable = new("CW3014", FindingSeverity.Error, "Bus-conflict table wrong",
+        "The ROM answers while the console writes, so that the latch sees the written value AND the ROM's byte: another bank than the one asked for.",
+        "Put a table with exactly these values there, in a bank that is visible whenever it is written to.");
+
     /// <summary>All rows, in order of code.</summary>
     public static ImmutableArray<FindingRule> All { get; } =
-        [Overlap, SameTwice, TooSmall, IllegalSize, TooLarge, NotInRom, BadAddress, BadRegion, EmptyRegion, NoPlace, SliceOutside, Reordered, UnevenOrder];
+        [Overlap, SameTwice, TooSmall, IllegalSize, TooLarge, NotInRom, BadAddress, BadRegion, EmptyRegion, NoPlace, SliceOutside, Reordered, UnevenOrder, ConflictTable];
 }

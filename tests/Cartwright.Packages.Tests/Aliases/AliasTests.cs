@@ -80,5 +80,35 @@ public sealed class AliasTests : IDisposable
         Assert.False(File.Exists(_bench.At("mended.gb")));
     }
 
+    [Fact]
+    public void An_equal_read_back_is_proved_and_its_report_returned()
+    {
+        _context.CartBuild("cart.json");
+        File.Copy(_bench.At("dist", "lantern-tide-gb.U1.bin"), _bench.At("read.bin"));
+        Assert.True(_context.CartProve("dist/lantern-tide-gb.record.json", ["read.bin"]).IsEqual);
+        Assert.EndsWith("U1 is equal", _context.Recorded.Lines[^1].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_read_back_that_differs_fails_the_task_with_the_line_unless_it_may()
+    {
+        _context.CartBuild("cart.json");
+        File.WriteAllBytes(_bench.At("read.bin"), [.. File.ReadAllBytes(_bench.At("dist", "lantern-tide-gb.U1.bin")).Select(static value => (byte)(value | 0x20))]);
+        var fault = Assert.Throws<CakeException>(() => _context.CartProve("dist/lantern-tide-gb.record.json", ["read.bin"], new ProveSettings { Site = "U1" }));
+        Assert.EndsWith("U1 is not equal. U1, D5: the data line reads high all the time.", fault.Message, StringComparison.Ordinal);
+        Assert.Equal((Verbosity.Quiet, LogLevel.Error), (_context.Recorded.Lines[^1].Verbosity, _context.Recorded.Lines[^1].Level));
+        Assert.False(_context.CartProve("dist/lantern-tide-gb.record.json", ["read.bin"], new ProveSettings { FailOnDifference = false }).IsEqual);
+        Assert.Equal(LogLevel.Warning, _context.Recorded.Lines[^1].Level);
+    }
+
+    [Fact]
+    public void What_cannot_be_proved_fails_the_task()
+    {
+        _context.CartBuild("cart.json");
+        Assert.Throws<CakeException>(() => _context.CartProve("dist/lantern-tide-gb.record.json", []));
+        Assert.Equal([(Verbosity.Quiet, LogLevel.Error)], Told("CW9015"));
+        Assert.Contains("one number for each", Assert.Throws<CakeException>(() => _context.CartProve("cart.json", ["read.bin"], new ProveSettings { Insertions = [1, 2] })).Message, StringComparison.Ordinal);
+    }
+
     public void Dispose() => _bench.Dispose();
 }

@@ -58,6 +58,14 @@ public sealed class BoardTests
         Assert.Equal(index, new Board("x", null, 16, order, 5, []).ByteOf(lane));
 
     [Theory]
+    [InlineData(ByteOrder.BigEndian, Lane.Fourth, 0)]
+    [InlineData(ByteOrder.BigEndian, Lane.Low, 3)]
+    [InlineData(ByteOrder.LittleEndian, Lane.Fourth, 3)]
+    [InlineData(ByteOrder.LittleEndian, Lane.High, 1)]
+    public void A_bus_of_32_lines_has_four_lanes(ByteOrder order, Lane lane, int index) =>
+        Assert.Equal(index, new Board("x", null, 32, order, 5, []).ByteOf(lane));
+
+    [Theory]
     [InlineData("\"busWidth\": 12, \"sites\": [ { \"site\": \"U1\" } ]")]
     [InlineData("\"busWidth\": 4294967304, \"sites\": [ { \"site\": \"U1\" } ]")]
     [InlineData("\"busWidth\": 8")]
@@ -80,6 +88,12 @@ public sealed class BoardTests
     [InlineData("\"sites\": [ { \"site\": \"U1\", \"blocks\": 1048576, \"blockStep\": \"1KiB\" } ]")]
     [InlineData("\"busWidth\": 16, \"sites\": [ { \"site\": \"U1\", \"width\": 16, \"blocks\": 256, \"blockStep\": 511 } ]")]
     [InlineData("\"sites\": [ { \"site\": \"U1\", \"restAt\": \"1KiB\", \"blocks\": 256, \"blockStep\": 512 } ]")]
+    [InlineData("\"busWidth\": 32, \"sites\": [ { \"site\": \"U1\" } ]")]
+    [InlineData("\"busWidth\": 32, \"sites\": [ { \"site\": \"U1\", \"width\": 16, \"lane\": \"low\" } ]")]
+    [InlineData("\"busWidth\": 32, \"sites\": [ { \"site\": \"U1\", \"lane\": \"low\", \"start\": 2 } ]")]
+    [InlineData("\"busWidth\": 16, \"sites\": [ { \"site\": \"U1\", \"lane\": \"d16-d23\" } ]")]
+    [InlineData("\"sites\": [ { \"site\": \"U1\" } ], \"joins\": [ { \"name\": \"both\" } ]")]
+    [InlineData("\"sites\": [ { \"site\": \"U1\" } ], \"joins\": [ { \"name\": \"both\", \"parts\": [ { \"region\": \"prg\", \"at\": \"512MiB\" } ] } ]")]
     [InlineData("\"use\": \"md-double-8bit\", \"sites\": [ { \"site\": \"U1\" } ]")]
     [InlineData("\"use\": \"md-double-8bit\", \"busVolts\": 3.3")]
     public void A_board_that_contradicts_itself_is_told(string members)

@@ -60,10 +60,10 @@ public sealed class KeyTableTests
     [MemberData(nameof(Numbers))]
     public void The_numbers_of_the_table_are_those_the_reader_takes(string pattern)
     {
-        // Bus and chip must fit each other, so that a width is judged beside every width the other can have.
+        // Bus and chip must fit each other, so that a width is judged beside every width and lane the other can have.
         bool Takes(string number) =>
-            Row("board:busWidth").Words.Any(bus => Row("board:sites:#:width").Words.Any(width =>
-                Read(("board:busWidth", bus), ("board:sites:#:width", width), (pattern, number)).Count == 0));
+            Row("board:busWidth").Words.Any(bus => Row("board:sites:#:width").Words.Any(width => Row("board:sites:#:lane").Words.Any(lane =>
+                Read(("board:busWidth", bus), ("board:sites:#:width", width), ("board:sites:#:lane", lane), (pattern, number)).Count == 0)));
         Assert.Equal(Row(pattern).Words, Enumerable.Range(0, 40).Select(number => number.ToString(System.Globalization.CultureInfo.InvariantCulture)).Where(Takes));
     }
 
@@ -114,7 +114,9 @@ public sealed class KeyTableTests
             {
               "cart": { "name": "lantern-tide", "platform": "none" },
               "programs": [ { "file": "main.bin" } ],
-              "board": { "sites": [ { "site": "U1" } ] },
+              "conflictTables": [ { "offset": "0", "count": "4" } ],
+              "board": { "joins": [ { "name": "both", "parts": [ { "region": "rom" } ] } ], "sites": [ { "site": "U1" } ] },
+              "slots": { "games": [ { "file": "game.gb" } ], "directory": { "offset": "0", "recordLength": "16", "fields": [ { "kind": "index" } ] }, "switches": [ { "region": "rom" } ] },
               "run": { "fields": [ { "name": "serial", "kind": "serial", "offset": "0", "width": "8" } ] }
             }
             """)!;

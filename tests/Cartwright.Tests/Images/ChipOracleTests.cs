@@ -19,6 +19,21 @@ public sealed class ChipOracleTests
     }
 
     [Fact]
+    public void The_chips_of_four_lanes_are_what_objcopy_interleaves()
+    {
+        using var bench = new CartBench("""
+            "board": { "busWidth": 32, "sites": [ { "site": "U1", "lane": "d24-d31" }, { "site": "U2", "lane": "d16-d23" }, { "site": "U3", "lane": "high" }, { "site": "U4", "lane": "low" } ] }
+            """);
+        bench.Succeed();
+        var tree = bench.Tree();
+        for (var lane = 0; lane < 4; lane++)
+        {
+            Tool.Succeed("objcopy", bench.In("dist"), "-I", "binary", "-O", "binary", "--interleave=4", $"--byte={lane}", "lantern-tide.rom", "lane.out");
+            Assert.Equal(Convert.ToHexString(File.ReadAllBytes(bench.In("dist/lane.out"))), tree[$"lantern-tide.U{lane + 1}.bin"]);
+        }
+    }
+
+    [Fact]
     public void A_programmer_s_file_is_what_objcopy_reverses()
     {
         using var bench = new CartBench("\"board\": { \"busWidth\": 16, \"sites\": [ { \"site\": \"U1\", \"width\": 16 } ] }, \"images\": { \"wordOrder\": \"programmer\" }");

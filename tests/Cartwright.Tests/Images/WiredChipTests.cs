@@ -74,6 +74,22 @@ public sealed class WiredChipTests
         }
     }
 
+    [Property]
+    public void Four_chips_of_a_wide_bus_give_the_region_again(int seed, bool little)
+    {
+        var random = new Random(seed);
+        var sites = Enumerable.Range(0, 4).Select(lane => Site(8, random) with { Name = $"U{lane}", Lane = Lane.Low + lane, LaneCount = 4, AddressLines = Shuffled(random, 8) }).ToImmutableArray();
+        var board = new Board("own", null, 32, little ? ByteOrder.LittleEndian : ByteOrder.BigEndian, 5, sites);
+        var region = TestBytes.L(Words);
+        var back = new byte[region.Length];
+        foreach (var chip in Cut(board, region, WordOrder.Bus, null, out _))
+        {
+            new ChipMerger(board).PutBack(chip.Site, chip.Bytes.Span, chip.WordOrder, back);
+        }
+
+        Assert.Equal(region, back);
+    }
+
     [Fact]
     public void A_tie_on_a_line_the_bus_drives_is_refused()
     {
@@ -116,6 +132,27 @@ public sealed class WiredChipTests
         var site = new Site("U1", "rom", 8, Lane.Word, 0, null, ChipFill.Repeat) { AccessNs = window };
         Cut(new Board("own", null, 8, ByteOrder.BigEndian, 5, [site]), TestBytes.L(Words), WordOrder.Bus, Chip("SST39SF010A", null), out var log);
         Assert.Equal(warned, log.ToSorted().Any(finding => finding.Code == "CW5024"));
+    }
+
+    [Theory]
+    [InlineData(60, 55, null, null, false)]
+    [InlineData(60, 70, null, null, true)]
+    [InlineData(null, 70, 30, 25, false)]
+    [InlineData(null, 70, 30, 35, true)]
+    public void The_times_of_the_chip_fitted_are_held_against_its_socket(int? window, int access, int? enableWindow, int? enable, bool warned)
+    {
+        var site = new Site("U1", "rom", 8, Lane.Word, 0, null, ChipFill.Repeat) { AccessNs = window, OutputEnableNs = enableWindow };
+        var chips = Chip("SST39SF010A", null);
+        Cut(new Board("own", null, 8, ByteOrder.BigEndian, 5, [site]), TestBytes.L(Words), WordOrder.Bus, chips.SetItem("U1", chips["U1"] with { AccessNs = access, OutputEnableNs = enable }), out var log);
+        Assert.Equal(warned, log.ToSorted().Any(finding => finding.Code == "CW5024"));
+        Assert.DoesNotContain(log.ToSorted(), finding => finding.Code == "CW5025");
+    }
+
+    [Fact]
+    public void An_output_enable_time_nobody_stated_is_asked_for()
+    {
+        var site = new Site("U1", "rom", 8, Lane.Word, 0, null, ChipFill.Repeat) { OutputEnableNs = 30 };
+        Assert.Contains("CW5025", Codes(site, Words, 0));
     }
 
     private static Site Site(int width, Random random) => new("U1", "rom", width, Lane.Word, 0, null, ChipFill.Repeat) { DataLines = new LineOrder([.. Shuffled(random, width)]) };

@@ -16,6 +16,7 @@ internal static class GameBoyRecognition
     // An MBC1 board for several games shows each at a bank of its own (Pan Docs, MBC1).
     private const int GameBank = 256 << 10;
     private const int Games = 4;
+    private const int RomBank = 16 << 10;
 
     public static RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => CopierPrefix.Best(file, Image);
 
@@ -58,11 +59,12 @@ internal static class GameBoyRecognition
         return null;
     }
 
+    // One file in 256 has that checksum by chance, and codes of zero are legal: alone it makes a candidate.
     private static RecognitionClaim? Checked(ReadOnlySpan<byte> image)
     {
         var header = image[GameBoyHeader.Start..HeaderEnd];
         return HasLegalCodes(header) && header[0x34..0x4D].ContainsAnyExcept((byte)0) && GameBoyChecksums.HeaderIsRight(header)
-            ? new RecognitionClaim(Certainty.Structural, $"the header checksum 0x{header[0x4D]:X2} at 0x014D is right and {Codes(header)}; the boot bitmap is not there, so that the order of bytes does not show{SizeRemark(header, image.Length)}")
+            ? new RecognitionClaim(IsEntry(header) || image.Length % RomBank == 0 ? Certainty.Structural : Certainty.Candidate, $"the header checksum 0x{header[0x4D]:X2} at 0x014D is right and {Codes(header)}; the boot bitmap is not there, so that the order of bytes does not show{SizeRemark(header, image.Length)}")
             {
                 Variant = Variant(image),
             }

@@ -42,7 +42,7 @@ public static class NesFindings
     /// <summary>Writes to the mapper meet the ROM's bytes.</summary>
     public static readonly FindingRule Conflicts = new("CW4118", FindingSeverity.Note, "Board with bus conflicts",
         "The mapper sees the written value AND the ROM's byte at that address; software that runs games often does not show it.",
-        "Write each value to an address that holds the same value, for example in a table 0, 1, 2 and so on in a bank that is visible.");
+        "Write each value to an address that holds the same value, for example in a table 0, 1, 2 and so on in a bank that is visible; `conflictTables` in the manifest has such a table checked.");
 
     /// <summary>More PRG than the customary boards take.</summary>
     public static readonly FindingRule Oversize = new("CW4119", FindingSeverity.Warning, "More PRG than customary boards take",
