@@ -62,6 +62,7 @@ internal static class CartwrightCommand
             PatternVerb.Create(output, errors),
             ProveVerb.Create(output, errors),
             RunVerb.Create(output, errors),
+            SaveVerb.Create(output, errors),
             SheetVerb.Create(output, errors),
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),

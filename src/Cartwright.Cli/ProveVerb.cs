@@ -56,6 +56,11 @@ internal static class ProveVerb
                 result.AddError("--diagnosable looks at the image alone: leave the read-backs out.");
             }
 
+            if (result.GetValue(cartridge) && result.GetValue(site) is not null)
+            {
+                result.AddError("--site names a chip that was read by itself, and --cartridge says that the whole was read: one of the two.");
+            }
+
             if (result.GetResult(reads) is { Tokens.Count: > 0 } && result.GetResult(units) is not null)
             {
                 result.AddError("name every read with --unit, or none: a read without a name belongs to no unit.");

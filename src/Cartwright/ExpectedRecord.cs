@@ -82,6 +82,11 @@ internal sealed class ExpectedRecord(string file, FindingLog log)
             return null;
         }
 
+        if (!site.AddressLines.IsEmpty && !SiteLines.Fit(site, bytes.Length))
+        {
+            throw new FormatException($"{site.Name} names address lines that its chip of {ByteSize.Describe(bytes.Length)} has not");
+        }
+
         return new ExpectedSite(site, bytes, ExpectedBuild.Shape(site.Width, order, board.ByteOrder)) { File = path, Part = RecordSites.Text(chip, "part") is { } part ? PartCatalog.BuiltIn.Find(part) : null };
     }
 

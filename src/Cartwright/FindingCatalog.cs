@@ -13,6 +13,7 @@ using Cartwright.Production;
 using Cartwright.Programs;
 using Cartwright.Proofs;
 using Cartwright.Roms;
+using Cartwright.Saves;
 using Cartwright.Slots;
 using Cartwright.TestImages;
 
@@ -39,6 +40,7 @@ public static class FindingCatalog
         new("Patches", PatchFindings.All),
         new("Read-backs", ProofFindings.All),
         new("Test images", TestImageFindings.All),
+        new("Save files", SaveFindings.All),
     ];
 
     /// <summary>The rules by stage and platform, in order of their first codes.</summary>

@@ -29,6 +29,12 @@ internal sealed class ProofSubjects(ProofTask task, ExpectedCart expected, Immut
             return null;
         }
 
+        if (expected.Board is null && (task.IsCartridge || task.Region is not null))
+        {
+            log.Add(ProofFindings.NoBoard, new SourcePlace(expected.File), $"{expected.File} is the file of one chip, and says nothing of a cartridge.");
+            return null;
+        }
+
         if (named is [var only])
         {
             return task.Site is null && IsCartridge(length) ? null : OfChip(only);

@@ -190,6 +190,7 @@ public sealed class ProveTests : IDisposable
     [InlineData("CW9009", "bad-record", "image")]
     [InlineData("CW9010", "altered-record", "short", "--site", "U1")]
     [InlineData("CW9012", "no-chips", "image")]
+    [InlineData("CW9012", "image", "image-again", "--cartridge")]
     [InlineData("CW9013", "image", "image-again", "--may-differ", "32760+16")]
     [InlineData("CW9014", "image", "short", "--old", "short")]
     public void What_cannot_be_proved_is_refused_with_a_finding(string code, string expected, string read, params string[] options)

@@ -30,6 +30,7 @@ public sealed partial class ArchitectureTests
         ["Production"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Plans", "Platforms", "Roms"],
         ["Proofs"] = ["Boards", "Chips", "Findings", "Headers", "Images", "Manifests", "Ordering", "ReadBacks"],
         ["ReadBacks"] = ["Ordering"],
+        ["Saves"] = ["Findings", "Manifests", "Ordering", "Production"],
         ["TestImages"] = ["Boards", "Findings", "Headers", "Images", "Manifests", "Ordering", "Platforms", "ReadBacks", "Roms"],
         ["Images"] = ["Boards", "Checksums", "Chips", "Findings", "Headers", "Manifests", "Ordering", "Roms"],
     };
@@ -120,7 +121,7 @@ public sealed partial class ArchitectureTests
             .Distinct();
 
     // `using Cartwright.Roms;`, and `Roms.Rom` where the name is not itself a member of something.
-    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching|ReadBacks|TestImages)(?:;|\.[A-Z])")]
+    [GeneratedRegex(@"(?:\bCartwright\.|(?<![.\w`/""]))([A-Z][a-z]+s|Ordering|Patching|Production|ReadBacks|TestImages)(?:;|\.[A-Z])")]
     private static partial Regex Qualified();
 
     [GeneratedRegex(@"using Cartwright\.Platforms\.(\w+)")]

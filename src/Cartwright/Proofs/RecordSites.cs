@@ -40,7 +40,7 @@ internal static class RecordSites
         var lane = Word<Lane>(chip, "lane", BoardReader.Word);
         var lanes = busWidth / 8;
         var length = (long)Number(chip, "contents") * (lane == Lane.Word ? 1 : lanes);
-        var every = chip.TryGetProperty("every", out _) ? Number(chip, "every") : default(long?);
+        var every = Positive(chip, "every");
         return new Site(name, Text(chip, "region") ?? "", width, lane, Offset(chip, "start") ?? 0, every is null ? length : null, Word<ChipFill>(chip, "fill", BoardReader.Word))
         {
             Every = every,
@@ -49,8 +49,8 @@ internal static class RecordSites
             AddressLines = Lines(Text(chip, "addressLines")),
             Ties = Ties(chip),
             RestAt = Offset(chip, "restAt"),
-            Blocks = chip.TryGetProperty("blocks", out _) ? Number(chip, "blocks") : null,
-            BlockStep = chip.TryGetProperty("blockStep", out _) ? Number(chip, "blockStep") : null,
+            Blocks = Positive(chip, "blocks"),
+            BlockStep = Positive(chip, "blockStep"),
         };
     }
 
@@ -60,6 +60,9 @@ internal static class RecordSites
     public static int Number(JsonElement element, string name) =>
         element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) && number >= 0
             ? number : throw new FormatException($"`{name}` is missing, or no number");
+
+    private static int? Positive(JsonElement element, string name) =>
+        !element.TryGetProperty(name, out _) ? null : Number(element, name) is > 0 and var number ? number : throw new FormatException($"`{name}` is 0");
 
     private static long? Offset(JsonElement element, string name) =>
         Text(element, name) is not { } text ? null : Manifests.Number.TryParse(text, out long value) && value >= 0 ? value : throw new FormatException($"`{name}` is no number");
