@@ -67,6 +67,8 @@ internal static class CartwrightCommand
             PlatformsVerb.Create(output, errors),
             BoardsVerb.Create(output, errors),
             PartsVerb.Create(output, errors),
+            CompletionVerb.Create(output, () => Root(output, errors)),
+            ManualVerb.Create(output, errors, () => Root(output, errors)),
             Switch("--help", "Shows this help.", recursive: true, new HelpWithExamples(new HelpAction())),
             Switch("--version", "Shows the version.", recursive: false, new VersionAction()),
         };

@@ -14,7 +14,7 @@ internal static class NewVerb
     public static Verb Create(TextWriter output, TextWriter errors)
     {
         var platform = new Argument<string?>("platform") { Description = "The platform, or a family of them for its usual one; without it, all are listed.", Arity = ArgumentArity.ZeroOrOne };
-        var folder = new Argument<string>("folder") { Description = $"The cart folder, new or empty; without it, {UsualFolder}.", Arity = ArgumentArity.ZeroOrOne, DefaultValueFactory = static _ => UsualFolder };
+        var folder = new Argument<string?>("folder") { Description = $"The cart folder, new or empty; without it, {UsualFolder}.", Arity = ArgumentArity.ZeroOrOne };
         var name = new Option<string?>("--name") { Description = "The cart's name, which its files get; without it, that of the folder.", HelpName = "name" };
         var title = new Option<string>("--title") { Description = "The game's title.", HelpName = "words", DefaultValueFactory = static _ => "THE NEW GAME" };
         var json = Verb.JsonOption();
@@ -31,7 +31,7 @@ internal static class NewVerb
         {
             var pack = TemplatePack.Open();
             var families = TemplateFamily.All(pack);
-            var target = Path.GetFullPath(parsed.GetRequiredValue(folder));
+            var target = Path.GetFullPath(parsed.GetValue(folder) ?? UsualFolder);
             return parsed.GetValue(platform) is { } words
                 ? Find(words, families, errors) is { } found && IsName(parsed.GetValue(name) ?? CartFolder.NameOf(target), errors) is { } cart
                     ? Make(new NewCart(cart, parsed.GetRequiredValue(title)).Files(pack, found.Family, found.Platform), target, parsed.GetValue(json), output, errors)

@@ -12,8 +12,12 @@ internal static class SaveCheckVerb
 {
     private static readonly Dictionary<SavePartState, string> States = new()
     {
-        [SavePartState.Whole] = "whole", [SavePartState.New] = "new", [SavePartState.NoSignature] = "no signature",
-        [SavePartState.UnknownVersion] = "later version", [SavePartState.HalfWritten] = "half written", [SavePartState.Outside] = "outside the save",
+        [SavePartState.Whole] = "whole",
+        [SavePartState.New] = "new",
+        [SavePartState.NoSignature] = "no signature",
+        [SavePartState.UnknownVersion] = "later version",
+        [SavePartState.HalfWritten] = "half written",
+        [SavePartState.Outside] = "outside the save",
     };
 
     public static Verb Create(TextWriter output, TextWriter errors)

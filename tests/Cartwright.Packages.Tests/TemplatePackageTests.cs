@@ -11,7 +11,7 @@ public sealed class TemplatePackageTests
         using var bench = new Bench();
         // A hive of its own: what the machine has installed is neither used nor changed.
         string[] own = ["--debug:custom-hive", bench.At("hive")];
-        bench.Succeed(["new", "install", $"Cartwright.Templates::{Bench.Version}", "--nuget-source", Bench.Feed, .. own]);
+        bench.Succeed(["new", "install", $"Cartwright.Templates@{Bench.Version}", "--nuget-source", Bench.Feed, .. own]);
         bench.Write("Directory.Build.props", "<Project />");
         var command = Path.Combine(Approved.Root, "src", "Cartwright.Cli", "bin", Bench.Configuration, "net10.0", "Cartwright.Cli.dll");
         foreach (var (family, platform) in new[] { ("atari", "a8bit"), ("classic", "msx"), ("nintendo", "snes") })
