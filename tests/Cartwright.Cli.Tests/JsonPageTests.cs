@@ -13,7 +13,7 @@ public sealed partial class JsonPageTests
 
     private const string ChipOfUnit = "units[].chips[]";
 
-    private static readonly string[] Nested = ["arrange find", "parts decode", "parts fit", "parts identify", "pattern retention", "save convert", "save examine", "save kinds"];
+    private static readonly string[] Nested = ["arrange find", "parts decode", "parts fit", "parts identify", "pattern retention", "save battery", "save check", "save compare", "save convert", "save examine", "save keep", "save kinds"];
 
     // Objects whose keys are names: fields, vectors, lines of a chip, keys of a manifest.
     private static readonly string[] Named = ["header", "vectors", "lines", "pins", "settings", "ties"];

@@ -95,7 +95,7 @@ public sealed class SaveArchiveTests : IDisposable
     [Fact]
     public void Nothing_is_kept_of_an_empty_file()
     {
-        Assert.Equal((null, "CW9535"), (Keep([], []).Kept, Assert.Single(Keep([], []).Codes)));
+        Assert.Equal((null, "CW9500"), (Keep([], []).Kept, Assert.Single(Keep([], []).Codes)));
         Assert.Empty(Names());
     }
 

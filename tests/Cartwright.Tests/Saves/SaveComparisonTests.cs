@@ -1,4 +1,3 @@
-using Cartwright.Findings;
 using Cartwright.Saves;
 using FsCheck.Xunit;
 using Xunit;
