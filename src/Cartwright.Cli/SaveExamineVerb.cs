@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
@@ -13,9 +12,6 @@ namespace Cartwright.Cli;
 /// <summary><c>cartwright save examine</c></summary>
 internal static class SaveExamineVerb
 {
-    // Header fields that state the bytes of the save memory.
-    private static readonly ImmutableArray<string> SizeFields = ["saveRam", "prgSaveRam"];
-
     public static Verb Create(TextWriter output, TextWriter errors)
     {
         var file = new Argument<string>("file") { Description = "The save." };
@@ -59,11 +55,8 @@ internal static class SaveExamineVerb
             log.Add(finding);
         }
 
-        return build.Platform is { } platform && !build.HasErrors ? new SaveDemand(platform.Facts.Id, SizeOf(build.Cart)) { Structure = build.Manifest!.Save } : null;
+        return build.Platform is { } platform && !build.HasErrors ? new SaveDemand(platform.Facts.Id, build.Cart is { } cart ? platform.SaveSize(cart) : null) { Structure = build.Manifest!.Save } : null;
     }
-
-    private static long? SizeOf(CartView? cart) =>
-        SizeFields.Select(field => cart?[field]).OfType<string>().FirstOrDefault() is { } text && ByteSize.TryParse(text, out var size) && size > 0 ? size : null;
 
     private static void Report(string name, byte[]? bytes, SaveExamination? examined, FindingLog log, bool json, TextWriter output, TextWriter errors)
     {

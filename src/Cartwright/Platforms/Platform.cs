@@ -48,6 +48,16 @@ public abstract class Platform
     {
     }
 
+    /// <summary>Bytes of the save memory that a cart's header declares.</summary>
+    /// <param name="cart">The finished ROM.</param>
+    /// <returns>Null where the header declares none, or does not say how large it is.</returns>
+    public virtual long? SaveSize(CartView cart) => SizeIn(cart["saveRam"]);
+
+    /// <summary>The size a header field's text ends in, such as <c>8KiB</c> or <c>eeprom-2KiB</c>; null where there is none.</summary>
+    /// <param name="text">The field's text.</param>
+    protected static long? SizeIn(string? text) =>
+        text is not null && ByteSize.TryParse(text[(text.LastIndexOf('-') + 1)..], out var size) && size > 0 ? size : null;
+
     /// <summary>The ROM in the platform's customary exchange form, as parts of one file: containers, then the regions, unless the platform says otherwise.</summary>
     /// <param name="cart">The finished ROM.</param>
     public virtual ImmutableArray<ReadOnlyMemory<byte>> Exchange(CartView cart) =>

@@ -19,8 +19,11 @@ internal static class LookAlikes
         ([NotErased, TwoChipsEnabled], "Read the loose chip: what it shows alone was not erased; if it is right, a second chip drives the bus."),
         ([SectorsUnchanged, NotErased], "Read the loose chip, and look at the sectors' protection."),
         ([CellsDamaged, UnderProgrammed], "Erase, write and read the chip once more: the same bits again are damaged, others were weakly written."),
-        ([DataStuckLow, DataStuckHigh, DataOpen], "Touch the line through 10 kilohms to the other level while reading: an open line follows, a stuck one does not."),
+        ([DataStuckLow, DataStuckHigh, DataOpen], TouchTheLine),
+        ([AddressStuckLow, AddressStuckHigh, AddressOpen], TouchTheLine),
     ];
+
+    private const string TouchTheLine = "Touch the line through 10 kilohms to the other level while reading: an open line follows, a stuck one does not.";
 
     private const string ByAnotherImage = "Read the board with the signature image in the chip: it tells these apart in one read.";
 

@@ -67,7 +67,7 @@ public sealed class SaveStructure(SaveSettings settings)
         var place = file with { Offset = offset };
         if (offset + size > bytes.Length)
         {
-            log.Add(StructureFindings.Outside, place, $"The {name} would lie at {Number.Hex(offset, 6)} to {Number.Hex(offset + size - 1, 6)}, and the save ends at {Number.Hex(bytes.Length, 6)}.");
+            log.Add(StructureFindings.Outside, place, $"{Subject(name)} would lie at {Number.Hex(offset, 6)} to {Number.Hex(offset + size - 1, 6)}, and the save ends at {Number.Hex(bytes.Length, 6)}.");
             return new SavePart(name, offset, size, SavePartState.Outside, null, null);
         }
 
@@ -92,7 +92,7 @@ public sealed class SaveStructure(SaveSettings settings)
         if (block.Signature is { } signature && !part[(int)signature.Offset..].StartsWith(signature.Bytes.AsSpan()))
         {
             log.Add(StructureFindings.NoSignature, place with { Offset = place.Offset + signature.Offset },
-                $"The {name} has no signature.", $"the bytes {Convert.ToHexString(signature.Bytes.AsSpan())} at {ByteSize.Describe(signature.Offset)} of it");
+                $"{Subject(name)} has no signature.", $"the bytes {Convert.ToHexString(signature.Bytes.AsSpan())} at {ByteSize.Describe(signature.Offset)} of it");
             return SavePartState.NoSignature;
         }
 
@@ -100,13 +100,13 @@ public sealed class SaveStructure(SaveSettings settings)
         {
             var digits = 2 * check.Value.Width;
             log.Add(StructureFindings.HalfWritten, place with { Offset = place.Offset + check.Value.Offset },
-                $"The {name} is half written or damaged: its {ManifestWords.Word(check.Kind)} is {Number.Hex(Stored(part, check), digits)}, and its bytes give {Number.Hex(Computed(part, check), digits)}.{Blank(part)}");
+                $"{Subject(name)} is half written or damaged: its {ManifestWords.Word(check.Kind)} is {Number.Hex(Stored(part, check), digits)}, and its bytes give {Number.Hex(Computed(part, check), digits)}.{Blank(part)}");
             return SavePartState.HalfWritten;
         }
 
         if (version > block.HighestVersion)
         {
-            log.Add(StructureFindings.UnknownVersion, place with { Offset = place.Offset + block.Version!.Offset }, $"The {name} is of version {version}.", $"at most {block.HighestVersion}");
+            log.Add(StructureFindings.UnknownVersion, place with { Offset = place.Offset + block.Version!.Offset }, $"{Subject(name)} is of version {version}.", $"at most {block.HighestVersion}");
             return SavePartState.UnknownVersion;
         }
 
@@ -160,4 +160,7 @@ public sealed class SaveStructure(SaveSettings settings)
             ? $" From {ByteSize.Describe(written)} of it on there is nothing but 0x{part[^1]:X2}."
             : "";
     }
+
+    // Slots go by their numbers, the whole save has none.
+    private static string Subject(string name) => name.StartsWith("slot", StringComparison.Ordinal) ? "S" + name[1..] : "The " + name;
 }

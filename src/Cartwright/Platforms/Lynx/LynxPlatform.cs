@@ -39,6 +39,17 @@ public sealed class LynxPlatform : Platform
     }
 
     /// <inheritdoc/>
+    public override long? SaveSize(CartView cart) => cart["eeprom"] switch
+    {
+        "93C46" => 128,
+        "93C56" => 256,
+        "93C66" => 512,
+        "93C76" => 1024,
+        "93C86" => 2048,
+        _ => null,
+    };
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "lnx";
 
     /// <inheritdoc/>

@@ -64,6 +64,11 @@ public sealed class MegaDrivePlatform : Platform
     public override RecognitionClaim? Recognise(ReadOnlySpan<byte> file) => MegaDriveRecognition.Recognise(file);
 
     /// <inheritdoc/>
+    public override long? SaveSize(CartView cart) =>
+        cart.Headers.SelectMany(static header => header.Entries).FirstOrDefault(static entry => entry.Field.Name == "saveMemory") is { } entry
+        && SaveMemory.FromBlock(entry.Raw.AsSpan()) is { Kind: not SaveKind.Eeprom, Size: > 0 and var size } ? size : null;
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "md";
 
     /// <inheritdoc/>

@@ -46,6 +46,9 @@ public sealed class NesPlatform : Platform
     }
 
     /// <inheritdoc/>
+    public override long? SaveSize(CartView cart) => SizeIn(cart["prgSaveRam"]);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "nes";
 
     /// <inheritdoc/>

@@ -85,6 +85,9 @@ public sealed class N64Platform : Platform
     }
 
     /// <inheritdoc/>
+    public override long? SaveSize(CartView cart) => SizeIn(cart["saveMemory"]);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => "z64";
 
     /// <inheritdoc/>

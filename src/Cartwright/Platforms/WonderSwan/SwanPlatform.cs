@@ -36,6 +36,9 @@ public sealed class SwanPlatform : Platform
     public override PlatformLayout Layout(HeaderSettings settings) => Only;
 
     /// <inheritdoc/>
+    public override long? SaveSize(CartView cart) => SizeIn(cart["save"]);
+
+    /// <inheritdoc/>
     public override string Extension(CartView cart) => cart["console"] == "color" ? "wsc" : "ws";
 
     /// <inheritdoc/>
