@@ -32,7 +32,7 @@ public sealed class SaveStructureTests
         var (parts, findings) = Findings(Slots, save);
         var finding = Assert.Single(findings);
         Assert.Equal("CW9554", finding.Code);
-        Assert.Contains("slot 1", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("Slot 1", finding.Message, StringComparison.Ordinal);
         Assert.Contains("0x000040 (64 bytes)", finding.Message, StringComparison.Ordinal);
         Assert.Equal("slot 0", SaveStructure.Newest(parts)!.Name);
     }
