@@ -77,10 +77,7 @@ internal static class PartsFitVerb
     {
         var unsaid = new FindingLog();
         var chips = new ChipCutter(board, ImmutableSortedDictionary<string, ManifestValue>.Empty, WordOrder.Bus).Cut(rom, name, unsaid);
-        foreach (var finding in unsaid.ToSorted().Where(static finding => finding.Severity == FindingSeverity.Error))
-        {
-            log.Add(finding);
-        }
+        log.AddAll(unsaid.ToSorted().Where(static finding => finding.Severity == FindingSeverity.Error));
 
         return [.. chips.Select(static chip => (chip.Site, chip.ContentLength))];
     }

@@ -50,10 +50,7 @@ internal static class SaveExamineVerb
     private static SaveDemand? Demand(string path, FindingLog log)
     {
         var build = CartBuilder.Default.Build(new BuildRequest(ManifestInput.Path(path)));
-        foreach (var finding in build.Findings.Where(static finding => finding.Severity == FindingSeverity.Error))
-        {
-            log.Add(finding);
-        }
+        log.AddAll(build.Findings.Where(static finding => finding.Severity == FindingSeverity.Error));
 
         return build.Platform is { } platform && !build.HasErrors ? new SaveDemand(platform.Facts.Id, build.Cart is { } cart ? platform.SaveSize(cart) : null) { Structure = build.Manifest!.Save } : null;
     }

@@ -16,7 +16,7 @@ internal static class SlotReport
             .. plan.Slots.Select(static slot => new[]
             {
                 slot.Index.ToString(CultureInfo.InvariantCulture), slot.Title, slot.Region, Number.Hex(slot.Start, 6), Number.Hex(slot.End - 1, 6),
-                ByteSize.Words(slot.Size), slot.Unused == 0 ? "" : ByteSize.Words(slot.Unused), slot.Digest().Crc32Text,
+                ByteSize.Words(slot.Size), slot.Unused == 0 ? "" : ByteSize.Words(slot.Unused), slot.Digest.Crc32Text,
             }),
         ]);
         if (plan.Unused > 0)

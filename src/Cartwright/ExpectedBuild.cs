@@ -88,9 +88,6 @@ internal static class ExpectedBuild
     // What a build has to say besides has been said when it was built.
     private static void Forward(ImmutableArray<Finding> findings, FindingLog log)
     {
-        foreach (var finding in findings.Where(static finding => finding.Severity == FindingSeverity.Error))
-        {
-            log.Add(finding);
-        }
+        log.AddAll(findings.Where(static finding => finding.Severity == FindingSeverity.Error));
     }
 }

@@ -24,7 +24,7 @@ internal static class SlotRecord
             json.WriteString("region", slot.Region);
             json.WriteString("start", Number.Hex(slot.Start, 6));
             json.WriteNumber("slotSize", slot.Size);
-            BuildRecord.WriteDigest(json, slot.Digest());
+            BuildRecord.WriteDigest(json, slot.Digest);
             json.WriteEndObject();
         }
 

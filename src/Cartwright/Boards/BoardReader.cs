@@ -9,9 +9,6 @@ namespace Cartwright.Boards;
 /// <summary>Reads a board, from the catalogue or from a manifest: both are written in the same keys.</summary>
 public static class BoardReader
 {
-    // As large as any chip file.
-    private const long LargestSpread = 256L << 20;
-
     private static readonly ImmutableSortedDictionary<string, Lane> Lanes = ManifestWords.Words(
         ("word", Lane.Word), ("low", Lane.Low), ("high", Lane.High), ("d16-d23", Lane.Third), ("d24-d31", Lane.Fourth));
 
@@ -164,17 +161,17 @@ public static class BoardReader
 
     private static void CheckSpread(Site site, int busBytes, Action<string, string> contradiction)
     {
-        if (site.RestAt is { } at && (at is < 2 or > LargestSpread || !long.IsPow2(at)))
+        if (site.RestAt is { } at && (at is < 2 or > ByteSize.LargestMemory || !long.IsPow2(at)))
         {
-            contradiction($"The rest of a ROM cannot be selected at {ByteSize.Describe(at)} of the site {site.Name}.", $"`restAt` as a power of two up to {ByteSize.Words(LargestSpread)}");
+            contradiction($"The rest of a ROM cannot be selected at {ByteSize.Describe(at)} of the site {site.Name}.", $"`restAt` as a power of two up to {ByteSize.Words(ByteSize.LargestMemory)}");
         }
 
         var lies = site is { Blocks: null, BlockStep: null }
-            || (site is { Blocks: > 0 and var blocks, BlockStep: > 0 and var step } && step <= LargestSpread / blocks && step % busBytes == 0);
+            || (site is { Blocks: > 0 and var blocks, BlockStep: > 0 and var step } && step <= ByteSize.LargestMemory / blocks && step % busBytes == 0);
         if (!lies)
         {
             contradiction($"The site {site.Name} does not say how its blocks lie.",
-                $"`blocks` and `blockStep`, both above 0, whole words of the bus, and all blocks together at most {ByteSize.Words(LargestSpread)}");
+                $"`blocks` and `blockStep`, both above 0, whole words of the bus, and all blocks together at most {ByteSize.Words(ByteSize.LargestMemory)}");
         }
 
         if (site is { RestAt: not null, Blocks: not null })

@@ -7,9 +7,6 @@ namespace Cartwright.Boards;
 /// <summary>Reads the joins of a board.</summary>
 internal static class JoinReader
 {
-    // As large as any chip file.
-    private const long LargestJoin = 256L << 20;
-
     public static ImmutableArray<RegionJoin> Read(ManifestSection section, FindingLog log) =>
         [.. section.Sections.Select(item => ReadJoin(item, log)).OfType<RegionJoin>()];
 
@@ -29,12 +26,12 @@ internal static class JoinReader
     {
         var region = item.Text("region", log, required: true);
         var at = item.Size("at", log) ?? 0;
-        if (at <= LargestJoin)
+        if (at <= ByteSize.LargestMemory)
         {
             return region is null ? null : new JoinPart(region.Text, item.Size("start", log) ?? 0, item.Size("length", log), at);
         }
 
-        log.Add(BoardFindings.Contradiction, item["at"].Place, $"No chip reaches to {ByteSize.Describe(at)}.", $"`at` up to {ByteSize.Words(LargestJoin)}");
+        log.Add(BoardFindings.Contradiction, item["at"].Place, $"No chip reaches to {ByteSize.Describe(at)}.", $"`at` up to {ByteSize.Words(ByteSize.LargestMemory)}");
         return null;
     }
 }

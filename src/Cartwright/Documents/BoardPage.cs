@@ -32,7 +32,8 @@ public static class BoardPage
         - `joins` lays several regions into one, for a chip that serves them all; a site names the join as its region.
         - `latched` lists the lines a bank latch drives, `select` says what enables the chip, `accessNs` how long the console waits for data, `outputEnableNs` how long after output enable.
 
-        `cartwright boards cart.json` prints the line table of such a board both ways, and, where a part is named, the addresses and data that write it in place.
+        `cartwright boards cart.json` prints the line table of such a board both ways, and, where a part is named, each line's pin and the addresses and data that write it
+        in place; `cartwright boards NAME --chip U1=PART` does so for a board of the catalogue.
 
         Compare the description with the board in your hand before a chip is soldered in: boards of one kind differ in details.
         """;

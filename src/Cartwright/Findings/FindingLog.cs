@@ -21,6 +21,16 @@ public sealed class FindingLog
         _findings.Add(finding);
     }
 
+    /// <summary>Adds findings that another log has collected.</summary>
+    /// <param name="findings">The findings to keep.</param>
+    public void AddAll(IEnumerable<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            Add(finding);
+        }
+    }
+
     /// <summary>Adds one finding from its parts.</summary>
     /// <param name="rule">The row of the findings table.</param>
     /// <param name="place">Where it is.</param>

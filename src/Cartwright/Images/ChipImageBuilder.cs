@@ -17,12 +17,6 @@ namespace Cartwright.Images;
 /// <param name="log">Receives what is wrong.</param>
 public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageSettings images, FindingLog log)
 {
-    // What a blank cell of flash and EPROM reads.
-    private const byte ErasedValue = 0xFF;
-
-    // In bytes: beyond every parallel memory chip a cartridge can carry, and no danger to the machine that builds.
-    private const long LargestChip = 256L << 20;
-
     /// <summary>Makes the images.</summary>
     /// <param name="rom">The finished ROM.</param>
     /// <returns>One image a site that holds anything, in the order of the board.</returns>
@@ -181,10 +175,10 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
 
     private int Stated(Site site, long? capacity, int needed, int fitting, SourcePlace place)
     {
-        if (capacity is > LargestChip || (capacity ?? 0) % (site.Width / 8) != 0)
+        if (capacity is > ByteSize.LargestMemory || (capacity ?? 0) % (site.Width / 8) != 0)
         {
             log.Add(BoardFindings.BadCapacity, place, $"{site.Name}: the stated capacity of {ByteSize.Describe(capacity!.Value)} is not possible.",
-                $"at most {ByteSize.Words(LargestChip)}, and a whole number of {site.Width}-bit words");
+                $"at most {ByteSize.Words(ByteSize.LargestMemory)}, and a whole number of {site.Width}-bit words");
             return fitting;
         }
 
@@ -252,7 +246,7 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
 
     private static void LayByTies(Site site, byte[] chip, byte[] content)
     {
-        chip.AsSpan().Fill(ErasedValue);
+        chip.AsSpan().Fill(Blank.Erased);
         foreach (var place in new SiteLines(site, chip.Length).Starts(content.Length))
         {
             content.CopyTo(chip, place);
@@ -267,10 +261,10 @@ public sealed class ChipImageBuilder(Board board, BoardSettings settings, ImageS
                 Mirror.Fill(chip.AsSpan(0, needed), chip);
                 break;
             case ChipFill.Top:
-                chip.AsSpan(0, chip.Length - needed).Fill(ErasedValue);
+                chip.AsSpan(0, chip.Length - needed).Fill(Blank.Erased);
                 break;
             default:
-                chip.AsSpan(needed).Fill(ErasedValue);
+                chip.AsSpan(needed).Fill(Blank.Erased);
                 break;
         }
     }

@@ -11,9 +11,6 @@ namespace Cartwright.Images;
 /// <param name="place">Where the board is named.</param>
 internal sealed class JoinedRegions(Board board, FindingLog log, SourcePlace place)
 {
-    // What a blank cell of flash and EPROM reads.
-    private const byte ErasedValue = 0xFF;
-
     /// <summary>The ROM with a region for each join besides its own.</summary>
     public Rom Add(Rom rom) => board.Joins.IsEmpty ? rom : new Rom([.. rom.Regions, .. board.Joins.Select(join => Lay(join, rom)).OfType<RegionImage>()]);
 
@@ -48,7 +45,7 @@ internal sealed class JoinedRegions(Board board, FindingLog log, SourcePlace pla
         }
 
         var bytes = new byte[laid.Max(static row => row.Part.At + row.Bytes.Length)];
-        bytes.AsSpan().Fill(ErasedValue);
+        bytes.AsSpan().Fill(Blank.Erased);
         var end = 0L;
         foreach (var (part, own) in laid)
         {
@@ -61,6 +58,6 @@ internal sealed class JoinedRegions(Board board, FindingLog log, SourcePlace pla
             end = part.At + own.Length;
         }
 
-        return new RegionImage(join.Name, bytes, ErasedValue, []);
+        return new RegionImage(join.Name, bytes, Blank.Erased, []);
     }
 }

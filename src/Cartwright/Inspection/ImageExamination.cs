@@ -19,10 +19,7 @@ public sealed class ImageExamination(OpenedImage image, FindingLog log)
     {
         var file = new FindingLog();
         image.Found.Platform.CheckFile(image.Bytes.Span, new SourcePlace(image.File), file);
-        foreach (var finding in file.ToSorted())
-        {
-            log.Add(finding);
-        }
+        log.AddAll(file.ToSorted());
 
         CheckSurroundings(file.ToSorted());
         var sizesAreLegal = true;
@@ -39,10 +36,7 @@ public sealed class ImageExamination(OpenedImage image, FindingLog log)
         }
 
         var findings = own.ToSorted();
-        foreach (var finding in findings)
-        {
-            log.Add(finding);
-        }
+        log.AddAll(findings);
 
         CheckHeaders(findings);
     }

@@ -58,10 +58,7 @@ public sealed class ImagePatcher(ImageOpener opener, Platform? named, bool mend)
             result = Patch.Apply(PatchBase.Bring(file.Bytes.Span, way), patch.Bytes.Span, own, place);
         }
 
-        foreach (var finding in own.ToSorted())
-        {
-            log.Add(finding);
-        }
+        log.AddAll(own.ToSorted());
 
         return result;
     }

@@ -5,6 +5,9 @@ namespace Cartwright.Manifests;
 /// <summary>Sizes as people write them: <c>512KiB</c>, <c>4Mbit</c>, <c>0x80000</c>, <c>524288</c>.</summary>
 public static class ByteSize
 {
+    /// <summary>Largest memory in bytes that is worked with: beyond every parallel memory chip a cartridge can carry, and no danger to the machine that builds.</summary>
+    public const long LargestMemory = 256L << 20;
+
     // The trade counts a console's memory in bits: 1 Mbit is 128 KiB.
     private static readonly (string Unit, long Bytes)[] Units =
     [

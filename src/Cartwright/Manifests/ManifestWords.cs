@@ -29,6 +29,9 @@ public static class ManifestWords
     public static ImmutableSortedDictionary<string, UnitFieldKind> UnitFieldKinds { get; } = Words(
         ("serial", UnitFieldKind.Serial), ("seed", UnitFieldKind.Seed), ("text", UnitFieldKind.Text));
 
+    /// <summary>Which byte of a number comes first: true for the low one.</summary>
+    internal static ImmutableSortedDictionary<string, bool> LowByteFirst { get; } = Words(("big-endian", false), ("little-endian", true));
+
     /// <summary>What a field of a slot's directory record holds.</summary>
     public static ImmutableSortedDictionary<string, SlotFieldKind> SlotFieldKinds { get; } = Words(
         ("index", SlotFieldKind.Index), ("start", SlotFieldKind.Start), ("size", SlotFieldKind.Size),

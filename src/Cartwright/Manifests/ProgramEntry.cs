@@ -10,7 +10,11 @@ namespace Cartwright.Manifests;
 public sealed record ProgramEntry(ManifestValue File, SourcePlace Place)
 {
     /// <summary>The file's name for messages and records: as written with forward slashes, and only the last part of an absolute path.</summary>
-    public string ShownName => Path.IsPathRooted(File.Text) ? Path.GetFileName(File.Text) : File.Text.Replace('\\', '/');
+    public string ShownName => NameOf(File);
+
+    /// <summary>A file's name for messages and records: as written with forward slashes, and only the last part of an absolute path.</summary>
+    /// <param name="file">The file as written.</param>
+    internal static string NameOf(ManifestValue file) => Path.IsPathRooted(file.Text) ? Path.GetFileName(file.Text) : file.Text.Replace('\\', '/');
 
     /// <summary>The format, or null to recognise it.</summary>
     public ProgramFormat? Format { get; init; }

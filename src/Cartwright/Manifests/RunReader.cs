@@ -9,8 +9,6 @@ internal static class RunReader
     private const int WidestField = 256;
 
     private static readonly Dictionary<string, bool> Forms = new(StringComparer.OrdinalIgnoreCase) { ["text"] = false, ["binary"] = true };
-    private static readonly Dictionary<string, bool> Orders = new(StringComparer.OrdinalIgnoreCase) { ["big-endian"] = false, ["little-endian"] = true };
-
     public static RunSettings Read(ManifestSection section, FindingLog log) => new(
         [.. section["fields"].Sections.Select(item => ReadField(item, log)).OfType<UnitField>()],
         section.Text("label", log),
@@ -44,7 +42,7 @@ internal static class RunReader
         {
             Region = item.Text("region", log)?.Text,
             IsBinary = item.Choice("form", Forms, log) ?? false,
-            LowByteFirst = item.Choice("byteOrder", Orders, log) ?? false,
+            LowByteFirst = item.Choice("byteOrder", ManifestWords.LowByteFirst, log) ?? false,
             Alphabet = alphabet?.Text ?? UnitField.TenDigits,
             Check = item.Choice("checkDigit", ManifestWords.CheckDigits, log) ?? CheckDigit.None,
             Pad = item.Byte("pad", log) ?? (byte)' ',

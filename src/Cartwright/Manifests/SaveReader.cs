@@ -10,8 +10,6 @@ internal static class SaveReader
     private const int MostSlots = 256;
     private const int LongestSignature = 64;
 
-    private static readonly Dictionary<string, bool> Orders = new(StringComparer.OrdinalIgnoreCase) { ["big-endian"] = false, ["little-endian"] = true };
-
     public static SaveSettings Read(ManifestSection section, FindingLog log) => new(ReadBlock(section, log), ReadSlots(section["slots"], log));
 
     /// <summary>Bytes a check value of a kind takes.</summary>
@@ -89,7 +87,7 @@ internal static class SaveReader
 
     private static SaveNumber? ReadNumber(ManifestSection section, FindingLog log)
     {
-        var (offset, width, order) = (section.Size("offset", log), section.Size("width", log) ?? 1, section.Choice("byteOrder", Orders, log) ?? false);
+        var (offset, width, order) = (section.Size("offset", log), section.Size("width", log) ?? 1, section.Choice("byteOrder", ManifestWords.LowByteFirst, log) ?? false);
         if (section.IsAbsent || IsMissing(section, "offset", offset, log))
         {
             return null;
@@ -106,7 +104,7 @@ internal static class SaveReader
 
     private static SaveCheckValue? ReadCheck(ManifestSection section, FindingLog log)
     {
-        var (kind, offset, order) = (section.Choice("kind", ManifestWords.SaveCheckKinds, log), section.Size("offset", log), section.Choice("byteOrder", Orders, log) ?? false);
+        var (kind, offset, order) = (section.Choice("kind", ManifestWords.SaveCheckKinds, log), section.Size("offset", log), section.Choice("byteOrder", ManifestWords.LowByteFirst, log) ?? false);
         var (start, length) = (section.Size("start", log) ?? 0, section.Size("length", log));
         return section.IsAbsent || IsMissing(section, "kind", (long?)kind, log) | IsMissing(section, "offset", offset, log)
             ? null

@@ -13,8 +13,6 @@ internal sealed class SlotReader(FindingLog log)
     private const int WidestNumber = 8;
     private const int HighestLine = 31;
 
-    private static readonly Dictionary<string, bool> Orders = new(StringComparer.OrdinalIgnoreCase) { ["big-endian"] = false, ["little-endian"] = true };
-
     public static SlotSettings? Read(ManifestSection section, FindingLog log) => section.IsAbsent ? null : new SlotReader(log).Read(section);
 
     private SlotSettings Read(ManifestSection section)
@@ -138,7 +136,7 @@ internal sealed class SlotReader(FindingLog log)
         {
             Name = name?.Text,
             Region = item.Text("region", log)?.Text,
-            LowByteFirst = item.Choice("byteOrder", Orders, log) ?? false,
+            LowByteFirst = item.Choice("byteOrder", ManifestWords.LowByteFirst, log) ?? false,
             Unit = Math.Max(1, item.Size("unit", log) ?? 1),
             Pad = item.Byte("pad", log) ?? (byte)' ',
         };

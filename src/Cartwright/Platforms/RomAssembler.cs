@@ -9,9 +9,6 @@ namespace Cartwright.Platforms;
 /// <summary>From placed programs to a finished ROM: regions, headers, checksums, and the platform's own checks.</summary>
 public static class RomAssembler
 {
-    // In bytes: beyond every parallel memory chip a cartridge can carry.
-    private const long LargestImage = 256L << 20;
-
     /// <summary>Checks that the platform has every field, word and region the request names.</summary>
     /// <param name="platform">The platform.</param>
     /// <param name="layout">Its layout for the request's header settings.</param>
@@ -67,7 +64,7 @@ public static class RomAssembler
     /// <returns>Null when a region could not be made.</returns>
     public static CartView? AssembleFinished(PlatformLayout layout, RomRequest request, FindingLog log)
     {
-        var plain = layout with { Headers = [], Regions = [.. layout.Regions.Select(static rule => rule with { Sizes = SizeRule.PowersOfTwo(1, LargestImage), Align = RegionAlign.Start })] };
+        var plain = layout with { Headers = [], Regions = [.. layout.Regions.Select(static rule => rule with { Sizes = SizeRule.PowersOfTwo(1, ByteSize.LargestMemory), Align = RegionAlign.Start })] };
         return Lay(plain, request, log) is { } rom ? new CartView(plain, rom, [], request.Place) : null;
     }
 
@@ -85,10 +82,7 @@ public static class RomAssembler
     {
         var own = new FindingLog();
         platform.CheckPrograms(request.Segments, own);
-        foreach (var finding in own.ToSorted())
-        {
-            log.Add(finding);
-        }
+        log.AddAll(own.ToSorted());
 
         return !own.HasErrors;
     }

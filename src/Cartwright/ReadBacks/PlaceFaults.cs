@@ -9,7 +9,6 @@ internal static class PlaceFaults
 {
     private static readonly string[] Levels = ["low", "high"];
 
-    private const byte Erased = 0xFF;
     private const int LargestSector = 256 << 10;
     private const int SmallestSector = 64;
     private const int MostBlocks = 256;
@@ -35,7 +34,7 @@ internal static class PlaceFaults
 
     private static IEnumerable<Hypothesis> Stopped(byte[] read, int first)
     {
-        var end = read.AsSpan().LastIndexOfAnyExcept(Erased) + 1;
+        var end = read.AsSpan().LastIndexOfAnyExcept(WordImage.Erased) + 1;
         if (end <= first)
         {
             var at = Roundest(end, first);
@@ -65,7 +64,7 @@ internal static class PlaceFaults
         var bytes = (byte[])image.Clone();
         foreach (var (start, length) in blocks)
         {
-            bytes.AsSpan(start, length).Fill(Erased);
+            bytes.AsSpan(start, length).Fill(WordImage.Erased);
         }
 
         return bytes;
@@ -97,7 +96,7 @@ internal static class PlaceFaults
                 continue;
             }
 
-            if (read.ContainsAnyExcept(Erased) || blocks.Count > MostBlocks)
+            if (read.ContainsAnyExcept(WordImage.Erased) || blocks.Count > MostBlocks)
             {
                 return null;
             }

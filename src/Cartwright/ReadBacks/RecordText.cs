@@ -10,7 +10,6 @@ namespace Cartwright.ReadBacks;
 internal static class RecordText
 {
     private const int FewestRecords = 4;
-    private const byte Erased = 0xFF;
 
     private sealed record Data(int Record, int At, int Address, int Length);
 
@@ -33,7 +32,7 @@ internal static class RecordText
         var records = ImmutableArray.CreateBuilder<Data>();
         var upper = 0;
         var at = 0;
-        while (at < text.Length && text[at] != Erased)
+        while (at < text.Length && text[at] != WordImage.Erased)
         {
             if (text[at] is (byte)'\r' or (byte)'\n')
             {
@@ -55,7 +54,7 @@ internal static class RecordText
             at = next;
         }
 
-        return text.AsSpan(Math.Min(at, text.Length)).ContainsAnyExcept(Erased) ? [] : records.ToImmutable();
+        return text.AsSpan(Math.Min(at, text.Length)).ContainsAnyExcept(WordImage.Erased) ? [] : records.ToImmutable();
     }
 
     // Where the chip ends within the head of a record, what is left of it tells nothing.

@@ -8,7 +8,6 @@ internal static class TextDamage
     private const byte LineFeed = 0x0A;
     private const byte CarriageReturn = 0x0D;
     private const byte EndOfText = 0x1A;
-    private const byte Erased = 0xFF;
 
     public static ImmutableArray<(string How, Func<byte[], byte[]> Damage)> Ways { get; } =
     [
@@ -74,7 +73,7 @@ internal static class TextDamage
     private static byte[] Blank(int length)
     {
         var bytes = new byte[length];
-        bytes.AsSpan().Fill(Erased);
+        bytes.AsSpan().Fill(WordImage.Erased);
         return bytes;
     }
 }

@@ -7,6 +7,9 @@ namespace Cartwright.ReadBacks;
 /// <summary>An image as bytes of a file and as words of a chip.</summary>
 internal sealed class WordImage
 {
+    /// <summary>What a blank cell of flash and EPROM reads.</summary>
+    public const byte Erased = 0xFF;
+
     private readonly byte[] _bytes;
     private readonly ushort[] _words;
 

@@ -88,7 +88,7 @@ public static class BenchSheet
         page.Heading(2, "Slots");
         page.Table(["slot", "title", "region", "from", "to", "CRC-32"], plan.Slots.Select(static slot => new[]
         {
-            slot.Index.ToString(CultureInfo.InvariantCulture), slot.Title, slot.Region, Number.Hex(slot.Start, 6), Number.Hex(slot.End - 1, 6), slot.Digest().Crc32Text,
+            slot.Index.ToString(CultureInfo.InvariantCulture), slot.Title, slot.Region, Number.Hex(slot.Start, 6), Number.Hex(slot.End - 1, 6), slot.Digest.Crc32Text,
         }));
         if (!plan.Positions.IsEmpty)
         {

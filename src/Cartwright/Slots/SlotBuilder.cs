@@ -36,7 +36,7 @@ internal sealed class SlotBuilder(ImageOpener opener, Platform platform, Platfor
             if (read(game) is { } bytes && Open(game, bytes) is { } image)
             {
                 slots.AddRange(planner.Place(index, game, image.Cart.Rom));
-                inputs.Add(new BuildInput(SlotPlanner.Shown(game), "image", bytes, []));
+                inputs.Add(new BuildInput(ProgramEntry.NameOf(game.File), "image", bytes, []));
             }
         }
 
@@ -53,7 +53,7 @@ internal sealed class SlotBuilder(ImageOpener opener, Platform platform, Platfor
 
     private OpenedImage? Open(SlotGame game, byte[] bytes)
     {
-        var shown = SlotPlanner.Shown(game);
+        var shown = ProgramEntry.NameOf(game.File);
         var recognised = opener.Open(shown, bytes, null, new FindingLog());
         if (recognised?.Found.Platform != platform)
         {

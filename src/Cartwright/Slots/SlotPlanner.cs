@@ -23,13 +23,10 @@ internal sealed class SlotPlanner(ImmutableArray<PlacedSegment> programs, Findin
             if (Check(game, region, size) && FreePlace(game, region.Name, size) is { } start)
             {
                 _taken.Add((region.Name, start, start + size, game.Title));
-                yield return new PlacedSlot(index, game.Title, Shown(game), region.Name, start, size, region.Bytes);
+                yield return new PlacedSlot(index, game.Title, ProgramEntry.NameOf(game.File), region.Name, start, size, region.Bytes);
             }
         }
     }
-
-    /// <summary>The file's name as records show it.</summary>
-    public static string Shown(SlotGame game) => new ProgramEntry(game.File, game.Place).ShownName;
 
     private bool Check(SlotGame game, RegionImage region, long size)
     {

@@ -26,7 +26,6 @@ public sealed class TestImageBuilder(Board board, BoardSettings chips, WordOrder
     // A chip that shares a small region with another.
     private const int SmallestChip = 1 << 10;
 
-    private const byte ErasedValue = 0xFF;
     private const int SmallestBank = 256;
 
     private SourcePlace Place => chips.Use?.Place ?? default;
@@ -65,10 +64,7 @@ public sealed class TestImageBuilder(Board board, BoardSettings chips, WordOrder
         var own = new FindingLog();
         var images = new ChipImageBuilder(board, chips, new ImageSettings("", Place, [ImageFormat.Raw], order), own).Build(new Rom(regions));
         // What is fitted is known at the bench; a part need not be named to test its lines.
-        foreach (var finding in own.ToSorted().Where(static finding => finding.Code != BoardFindings.NoPart.Code))
-        {
-            log.Add(finding);
-        }
+        log.AddAll(own.ToSorted().Where(static finding => finding.Code != BoardFindings.NoPart.Code));
 
         foreach (var chip in images.Where(static chip => chip.Capacity is < SmallestChip or > Largest || !BitOperations.IsPow2(chip.Capacity)))
         {
@@ -99,12 +95,12 @@ public sealed class TestImageBuilder(Board board, BoardSettings chips, WordOrder
     private static WordShape ShapeOf(ChipImage chip) =>
         new(chip.Site.Width, HighFirst: chip.Site.Width == 16 && chip.WordOrder == WordOrder.Bus && chip.BusOrder == ByteOrder.BigEndian);
 
-    private static RegionImage Region(string name, byte[] bytes) => new(name, bytes, ErasedValue, []);
+    private static RegionImage Region(string name, byte[] bytes) => new(name, bytes, Blank.Erased, []);
 
     private static byte[] Erased(int size)
     {
         var bytes = new byte[size];
-        bytes.AsSpan().Fill(ErasedValue);
+        bytes.AsSpan().Fill(Blank.Erased);
         return bytes;
     }
 
